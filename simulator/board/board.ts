@@ -1,0 +1,86 @@
+import type { Address } from '../rig/address.ts';
+import { type Control, type ControlValue, NONE } from '../rig/control.ts';
+import { controls } from '../rig/controls.ts';
+import type { Rig } from '../rig/schema.ts';
+
+/**
+ * Where every control stands: value by address. A control that stands at its default is left out, so
+ * that two boards that stand alike are alike.
+ */
+export type Board = Readonly<Record<Address, ControlValue>>;
+
+/** A rig and where its controls stand. */
+export interface Setup {
+  readonly rig: Rig;
+  readonly board: Board;
+}
+
+/** The board with every control at its default. */
+export const DEFAULT_BOARD: Board = {};
+
+/** The control at an address. @throws RangeError when the rig has none there. */
+export function controlAt(rig: Rig, address: Address): Control {
+  const control = controls(rig).get(address);
+  if (!control) throw new RangeError(`Expected a control of the rig, but got ${address}.`);
+  return control;
+}
+
+/** Where a control stands. @throws RangeError when the rig has no such control. */
+export function valueAt({ rig, board }: Setup, address: Address): ControlValue {
+  const control = controlAt(rig, address);
+  return Object.hasOwn(board, address) ? (board[address] ?? control.default) : control.default;
+}
+
+/** Where a gain, a pan or a threshold stands. @throws RangeError when it is no number. */
+export function numberAt(setup: Setup, address: Address): number {
+  const value = valueAt(setup, address);
+  if (typeof value === 'number') return value;
+  throw new RangeError(`Expected a number at ${address}, but got ${value}.`);
+}
+
+/** Whether a switch is on. @throws RangeError when it is no switch. */
+export function isOn(setup: Setup, address: Address): boolean {
+  const value = valueAt(setup, address);
+  if (typeof value === 'boolean') return value;
+  throw new RangeError(`Expected a switch at ${address}, but got ${value}.`);
+}
+
+/** The option that a choice stands at, or the jack that a cord comes from; nothing where it is `none`. */
+export function pickAt(setup: Setup, address: Address): string | undefined {
+  const value = valueAt(setup, address);
+  return value === NONE ? undefined : String(value);
+}
+
+/** The board after some controls were moved. Values are taken as they are: check them first. */
+export function withValues(rig: Rig, board: Board, values: Board): Board {
+  const moved = Object.entries({ ...board, ...values });
+  return Object.fromEntries(
+    moved.filter(([address, value]) => controlAt(rig, address).default !== value),
+  );
+}
+
+/** A control that stands differently on two boards. */
+export interface Move {
+  readonly control: Control;
+  readonly from: ControlValue;
+  readonly to: ControlValue;
+}
+
+/** What is different between two boards of one rig, in the order of the rig's controls. */
+export function movesBetween(rig: Rig, before: Board, after: Board): Move[] {
+  return [...controls(rig).values()].flatMap((control) => {
+    const from = before[control.address] ?? control.default;
+    const to = after[control.address] ?? control.default;
+    return from === to ? [] : [{ control, from, to }];
+  });
+}
+
+/** The input jack that a cord from this output jack goes into, if there is one. */
+export function inputFedBy(setup: Setup, outputJack: Address): Address | undefined {
+  for (const control of controls(setup.rig).values()) {
+    if (control.kind === 'cord' && valueAt(setup, control.address) === outputJack) {
+      return control.address;
+    }
+  }
+  return undefined;
+}

@@ -1,0 +1,98 @@
+import * as z from 'zod/mini';
+import { checkDocument, problemIn } from '../file/check-document.ts';
+import { InputError } from '../file/input-error.ts';
+import { type FileDocument, type PlaceInFile, readDocument } from '../file/read-document.ts';
+import { contradictionsIn, misfitsIn } from '../rig/check-rig.ts';
+import type { ControlValue } from '../rig/control.ts';
+import { controls } from '../rig/controls.ts';
+import { type FileBoard, fileBoardSchema, type Rig, rigSchema } from '../rig/schema.ts';
+import { type Board, type Setup, withValues } from './board.ts';
+
+export const SETUP_FORMAT = 'tap-and-sum/setup';
+export const SETUP_VERSION = 1;
+
+/** The format of a setup file: a rig, and where its controls stand. */
+export const setupSchema = z.strictObject({
+  format: z.literal(SETUP_FORMAT),
+  version: z.literal(SETUP_VERSION),
+  title: z.optional(z.string().check(z.maxLength(120), z.describe('A name for the setup.'))),
+  rig: rigSchema,
+  board: z
+    ._default(fileBoardSchema, {})
+    .check(z.describe('Where the controls stand that are off their defaults: value by address.')),
+});
+
+/** A setup as it was read from a file. */
+export interface SetupFile extends Setup {
+  readonly title?: string;
+}
+
+/** Reads a rig. @throws InputError with every problem. */
+export function parseRig(file: string, text: string): Rig {
+  const document = readDocument(file, text);
+  const rig = checkDocument(document, rigSchema);
+  refuse(document, [], contradictionsIn(rig));
+  return rig;
+}
+
+/** Reads a setup file, YAML or JSON. @throws InputError with every problem. */
+export function parseSetup(file: string, text: string): SetupFile {
+  const document = readDocument(file, text);
+  const { rig, board, title } = checkDocument(document, setupSchema);
+  refuse(document, ['rig'], contradictionsIn(rig));
+  return { rig, board: boardFrom(document, ['board'], rig, board), ...(title ? { title } : {}) };
+}
+
+/** A board of a document, checked against its rig. @throws InputError with every entry that does not fit. */
+export function boardFrom(
+  document: FileDocument,
+  at: PlaceInFile,
+  rig: Rig,
+  values: FileBoard,
+): Board {
+  refuse(document, at, misfitsIn(rig, values));
+  return withValues(rig, {}, fromFile(rig, values));
+}
+
+/** Values of a file as values of controls: `-inf` becomes `-Infinity` where a gain can be closed. */
+export function fromFile(rig: Rig, values: FileBoard): Board {
+  const known = controls(rig);
+  return Object.fromEntries(
+    Object.entries(values).map(([address, value]) => [
+      address,
+      value === '-inf' && known.get(address)?.kind === 'gain' ? -Infinity : value,
+    ]),
+  );
+}
+
+/** A value as a file writes it. */
+export const toFile = (value: ControlValue): ControlValue => (value === -Infinity ? '-inf' : value);
+
+/** A setup as the data of a setup file; {@link parseSetup} reads its JSON back as the same setup. */
+export function setupData({ rig, board, title }: SetupFile): z.input<typeof setupSchema> {
+  const values = Object.fromEntries(
+    Object.entries(board).map(([address, value]) => [address, toFile(value)]),
+  );
+  return {
+    format: SETUP_FORMAT,
+    version: SETUP_VERSION,
+    ...(title ? { title } : {}),
+    rig,
+    board: values,
+  };
+}
+
+/** @throws InputError when there are any contradictions. */
+function refuse(
+  document: FileDocument,
+  at: PlaceInFile,
+  contradictions: ReturnType<typeof contradictionsIn>,
+): void {
+  if (contradictions.length === 0) return;
+  throw new InputError(
+    document.file,
+    contradictions.map(({ at: inner, ...problem }) =>
+      problemIn(document, [...at, ...inner], problem),
+    ),
+  );
+}

@@ -1,0 +1,74 @@
+import { pickAt, type Setup } from '../board/board.ts';
+import {
+  type Address,
+  BOX_MAIN,
+  boxOwner,
+  converterPlace,
+  type Leg,
+  lineOut,
+  lineOutsOf,
+  part,
+} from '../rig/address.ts';
+import { dbfs, dbu, dbuOfDbfs } from '../units/level.ts';
+import { gainRatio, muteRatio, panRatios, switchRatio } from './ratios.ts';
+import type { Legs, Wiring } from './wiring.ts';
+
+/**
+ * The box and the converter's outputs: every track and bus runs through fader, mute and pan to where
+ * it is assigned, and to the main mix where its main feed is on. A channel that is assigned to one
+ * output leaves before its pan; things on the same output add up. Levels in the box are written in
+ * dBu, by the alignment of the converter.
+ */
+export function addBox(wiring: Wiring, setup: Setup): void {
+  const { box, converter } = setup.rig;
+  const tracks = box.tracks.map((track) => {
+    const place = part(boxOwner(track.id), 'source');
+    const level = dbuOfDbfs(dbfs(track.levelDbfs), dbu(converter.fullScaleDbu));
+    const enter = (leg?: Leg) => wiring.signal(place, leg, track.id, level);
+    const legs: Legs = track.stereo ? [enter('l'), enter('r')] : [enter()];
+    return addChannel(wiring, setup, track.id, legs);
+  });
+  const buses = box.buses.map(({ id }) => {
+    const sum = wiring.place(part(boxOwner(id), 'sum'), 2);
+    return { sum, ...addChannel(wiring, setup, id, sum) };
+  });
+  const mainSum = wiring.place(part(BOX_MAIN, 'sum'), 2);
+  const main = wiring.through(
+    part(BOX_MAIN, 'fader'),
+    mainSum,
+    gainRatio(setup, part(BOX_MAIN, 'fader')),
+  );
+  const lines = new Map(
+    Array.from({ length: converter.outputs }, (_, index) => {
+      const name = lineOut(index + 1);
+      return [name, wiring.place(converterPlace(name), 1)] as const;
+    }),
+  );
+  const busSums = new Map(box.buses.map(({ id }, index) => [id, buses[index]?.sum] as const));
+
+  const assign = (address: Address, direct: Legs, panned: Legs) => {
+    const goal = pickAt(setup, address);
+    if (goal === undefined) return;
+    const bus = busSums.get(goal);
+    if (bus) return wiring.join(panned, bus, 1);
+    const [first, second] = lineOutsOf(goal).map((name) => lines.get(name));
+    if (first && second) wiring.join(panned, [first[0], second[0]], 1);
+    else if (first) wiring.join(direct, first, 1);
+  };
+  for (const { owner, direct, panned } of [...tracks, ...buses]) {
+    assign(part(owner, 'to'), direct, panned);
+    const feed = wiring.through(part(owner, 'main'), panned, switchRatio(setup, part(owner, 'main')));
+    wiring.join(feed, mainSum, 1);
+  }
+  assign(part(BOX_MAIN, 'to'), main, main);
+}
+
+/** Fader, mute and pan of a track or bus. `direct` is before the pan, `panned` after it. */
+function addChannel(wiring: Wiring, setup: Setup, id: string, from: Legs) {
+  const owner = boxOwner(id);
+  const at = (name: string) => part(owner, name);
+  const fader = wiring.through(at('fader'), from, gainRatio(setup, at('fader')));
+  const direct = wiring.through(at('mute'), fader, muteRatio(setup, at('mute')));
+  const ratios = panRatios(setup, at('pan'), setup.rig.box.panLaw, direct.length);
+  return { owner, direct, panned: wiring.panned(at('pan'), direct, ratios) };
+}

@@ -1,0 +1,91 @@
+import { type Address, LEGS, type Leg } from '../rig/address.ts';
+import type { Dbu } from '../units/level.ts';
+import type { Circuit, Law, Signal, Stage, Wire } from './circuit.ts';
+
+/** The stages of one place while a circuit is being built: one, or left and right. */
+export type Legs = readonly [number] | readonly [left: number, right: number];
+
+const SUM: Law = { kind: 'sum' };
+
+/** Collects stages and wires. Places are added in signal order; wires may lead anywhere. */
+export class Wiring {
+  readonly #stages: Stage[] = [];
+  readonly #wires: Wire[][] = [];
+  readonly #signals: Signal[] = [];
+  readonly #stagesAt = new Map<Address, number[]>();
+  readonly #stageById = new Map<Address, number>();
+
+  /** Adds a place that sums what will be wired to it. */
+  place(place: Address, width: 1 | 2, law: Law = SUM): Legs {
+    if (width === 1) return [this.#stage(place, undefined, law)];
+    const [left, right] = LEGS.map((leg) => this.#stage(place, leg, law)) as [number, number];
+    return [left, right];
+  }
+
+  /** Adds a place fed leg by leg from another one of the same width, through a ratio. */
+  through(place: Address, from: Legs, ratio: number, law: Law = SUM): Legs {
+    const to = this.place(place, from.length, law);
+    this.join(from, to, ratio);
+    return to;
+  }
+
+  /**
+   * Adds a stereo place fed from both sides of a pan: from one leg by two ratios, or side by side.
+   * A ratio of 0 is a closed wire, so that a path that was panned away can still be named.
+   */
+  panned(place: Address, from: Legs, [left, right]: readonly [number, number]): Legs {
+    const to = this.place(place, 2);
+    const [fromLeft, fromRight] = from.length === 2 ? from : [from[0], from[0]];
+    this.wire(fromLeft, to[0], left);
+    this.wire(fromRight, to[1] ?? to[0], right);
+    return to;
+  }
+
+  /** Wires one place to another: leg to leg, one leg to both, or both into one. */
+  join(from: Legs, to: Legs, ratio: number): void {
+    if (from.length === 2 && to.length === 2) {
+      this.wire(from[0], to[0], ratio);
+      this.wire(from[1], to[1], ratio);
+      return;
+    }
+    for (const source of from) for (const target of to) this.wire(source, target, ratio);
+  }
+
+  wire(from: number, to: number, ratio: number): void {
+    this.#wires[to]?.push({ from, ratio });
+  }
+
+  /** Adds a recorded signal: a stage of its own in a place. */
+  signal(place: Address, leg: Leg | undefined, track: string, level: Dbu): number {
+    const stage = this.#stage(place, leg, { kind: 'source', level });
+    this.#signals.push({ id: leg ? `${track}.${leg}` : track, track, stage, level });
+    return stage;
+  }
+
+  /** The stage of a jack. @throws RangeError when there is none. */
+  jack(id: Address): number {
+    const stage = this.#stageById.get(id);
+    if (stage === undefined) throw new RangeError(`Expected a jack of the circuit, but got ${id}.`);
+    return stage;
+  }
+
+  circuit(): Circuit {
+    return {
+      stages: this.#stages,
+      wires: this.#wires,
+      signals: this.#signals,
+      stagesAt: this.#stagesAt,
+    };
+  }
+
+  #stage(place: Address, leg: Leg | undefined, law: Law): number {
+    const id = leg ? `${place}.${leg}` : place;
+    const index = this.#stages.push({ id, place, leg, law }) - 1;
+    this.#wires.push([]);
+    this.#stageById.set(id, index);
+    const legs = this.#stagesAt.get(place);
+    if (legs) legs.push(index);
+    else this.#stagesAt.set(place, [index]);
+    return index;
+  }
+}

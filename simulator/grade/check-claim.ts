@@ -1,0 +1,86 @@
+import { buildCircuit } from '../circuit/build-circuit.ts';
+import { DEFAULT_BOARD } from '../board/board.ts';
+import type { PlaceInFile } from '../file/read-document.ts';
+import type { Contradiction } from '../rig/check-rig.ts';
+import { controls } from '../rig/controls.ts';
+import { ownerOf } from '../rig/address.ts';
+import type { Rig } from '../rig/schema.ts';
+import type { Claim, Probe } from './check.ts';
+
+/** The names that claims about a rig may use. */
+interface Names {
+  readonly sources: ReadonlySet<string>;
+  readonly places: ReadonlySet<string>;
+  readonly owners: ReadonlySet<string>;
+}
+
+const known = new WeakMap<Rig, Names>();
+
+/** All names of a rig; the same rig gives the same names. */
+function namesIn(rig: Rig): Names {
+  const remembered = known.get(rig);
+  if (remembered) return remembered;
+  const { stages, stagesAt, signals } = buildCircuit({ rig, board: DEFAULT_BOARD });
+  const places = new Set([
+    ...stagesAt.keys(),
+    ...stages.map(({ id }) => id),
+    ...rig.outputs.map(({ id }) => id),
+  ]);
+  const owners = new Set([...stagesAt.keys()].map(ownerOf));
+  const sources = new Set(signals.flatMap(({ id, track }) => [id, track]));
+  const names = { sources, places, owners };
+  known.set(rig, names);
+  return names;
+}
+
+/** Whether a rig has a source of this name: a track, or one signal. */
+export const hasSource = (rig: Rig, name: string): boolean => namesIn(rig).sources.has(name);
+
+/** Every name in a claim that the rig does not have, at its place relative to the claim. */
+export function strangersIn(claim: Claim, rig: Rig): Contradiction[] {
+  const { sources, places, owners } = namesIn(rig);
+  const found: Contradiction[] = [];
+  const expect = (isKnown: boolean, at: PlaceInFile, expected: string, name: string) => {
+    if (!isKnown) found.push({ at, expected, found: `"${name}"`, hint: 'Check its spelling.' });
+  };
+  const isStop = (name: string) => places.has(name) || owners.has(name);
+
+  if (claim.kind !== 'no-loop') {
+    expect(sources.has(claim.source), ['source'], 'a source of the rig', claim.source);
+    expect(places.has(claim.output), ['output'], 'an output or a place of the rig', claim.output);
+  }
+  if (claim.kind === 'passes') {
+    claim.through.forEach((name, index) => {
+      expect(isStop(name), ['through', index], 'a place or an owner of the rig', name);
+    });
+  }
+  if (claim.kind === 'avoids') expect(isStop(claim.past), ['past'], 'a place of the rig', claim.past);
+  if (claim.kind === 'dry-and-through') {
+    expect(isStop(claim.through), ['through'], 'a place or an owner of the rig', claim.through);
+  }
+  if (claim.kind === 'reaches' && claim.minDbu > claim.maxDbu) {
+    found.push({
+      at: ['maxDbu'],
+      expected: `at least minDbu, ${claim.minDbu}`,
+      found: String(claim.maxDbu),
+    });
+  }
+  if ('probe' in claim) found.push(...strangersInProbe(claim.probe, rig, sources));
+  return found;
+}
+
+function strangersInProbe(probe: Probe, rig: Rig, sources: ReadonlySet<string>): Contradiction[] {
+  if ('of' in probe) {
+    if (sources.has(probe.of)) return [];
+    return [{ at: ['probe', 'of'], expected: 'a source of the rig', found: `"${probe.of}"` }];
+  }
+  const control = controls(rig).get(probe.control);
+  if (control?.kind === 'gain') return [];
+  return [
+    {
+      at: ['probe', 'control'],
+      expected: 'the address of a gain',
+      found: control ? `a ${control.kind}` : `"${probe.control}"`,
+    },
+  ];
+}

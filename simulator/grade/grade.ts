@@ -1,0 +1,29 @@
+import type { Board } from '../board/board.ts';
+import { simulate } from '../solve/simulate.ts';
+import { judge } from './judge.ts';
+import { movedLocks } from './locks.ts';
+import type { Scenario } from './scenario.ts';
+import type { CheckResult, Verdict } from './verdict.ts';
+
+/**
+ * Grades a board against a scenario by what is heard. How the board came to stand so does not matter;
+ * a locked control that was moved fails the task, whatever is heard.
+ */
+export function grade(scenario: Scenario, board: Board): Verdict {
+  const { rig, checks, open, start } = scenario;
+  const setup = { rig, board };
+  const hearing = { setup, solution: simulate(setup) };
+  const results = checks.map(
+    (check): CheckResult => ({ check, ...judge(check.claim, hearing) }),
+  );
+  const weight = (list: readonly CheckResult[]) =>
+    list.reduce((sum, { check }) => sum + check.weight, 0);
+  const moved = movedLocks(rig, open, start, board);
+  return {
+    results,
+    score: weight(results.filter(({ holds }) => holds)),
+    of: weight(results),
+    movedLocks: moved,
+    passed: moved.length === 0 && results.every(({ holds }) => holds),
+  };
+}

@@ -1,0 +1,63 @@
+import type { Address } from '../rig/address.ts';
+import type { Solution } from '../solve/solve.ts';
+import { isWithin, type Path, passes, placesOf } from '../trace/path.ts';
+import { stopOf } from '../trace/stops.ts';
+import type { Reason } from './verdict.ts';
+
+/** Why a source does not arrive at an output. */
+export const whyNot = (solution: Solution, source: string, output: Address): Reason => ({
+  code: 'stops',
+  source,
+  output,
+  stop: stopOf(solution, source, output),
+});
+
+export const arrivals = (list: readonly Path[]): Reason[] =>
+  list.map((path) => ({ code: 'arrives', path }));
+
+/** The place that lowers a path most, or that raises it most; nothing when no place does. */
+export function changesMost(path: Path, direction: 'lowers' | 'raises'): Reason[] {
+  const sign = direction === 'lowers' ? -1 : 1;
+  const most = path.steps.reduce((best, step) =>
+    sign * step.gain > sign * best.gain ? step : best,
+  );
+  if (sign * most.gain <= 0) return [];
+  return [{ code: 'changes-most', path, place: most.place, gain: most.gain }];
+}
+
+/** Where two paths of one signal part and where they meet again. */
+export function whereTheyPart(one: Path, other: Path): Reason {
+  const [places, others] = [placesOf(one), placesOf(other)];
+  const parting = places.findIndex((place, index) => others[index] !== place);
+  const at = places[parting - 1] ?? places[0] ?? '';
+  const meets = places.slice(parting).find((place) => others.indexOf(place) >= parting);
+  return { code: 'parts', paths: [one, other], at, meets: meets ?? places.at(-1) ?? '' };
+}
+
+/** Why a path did not move with a control: the place where it leaves the way to it. */
+export function whyMissed(path: Path, control: Address, waysToControl: readonly Path[]): Reason {
+  const beforeControl = new Set(waysToControl.flatMap(placesOf));
+  const places = placesOf(path);
+  const shared = places.findLastIndex((place) => beforeControl.has(place));
+  return {
+    code: 'misses-probe',
+    path,
+    control,
+    leavesAt: shared < 0 ? undefined : places[shared + 1],
+  };
+}
+
+/** Why a path does not pass all these stops in order; nothing when it does. */
+export function whyOutOfOrder(path: Path, stops: readonly Address[]): Reason | undefined {
+  const missed = stops.find((stop) => !passes(path, stop));
+  if (missed !== undefined) return { code: 'misses', path, stop: missed };
+  const places = placesOf(path);
+  let reached = 0;
+  const late = stops.findIndex((stop) => {
+    const next = places.findIndex((place, index) => index >= reached && isWithin(place, stop));
+    if (next >= 0) reached = next;
+    return next < 0;
+  });
+  if (late < 0) return undefined;
+  return { code: 'wrong-order', path, first: stops[late] ?? '', then: stops[late - 1] ?? '' };
+}

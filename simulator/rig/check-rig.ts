@@ -1,0 +1,209 @@
+import { nearestNames } from '../file/nearest-names.ts';
+import type { PlaceInFile } from '../file/read-document.ts';
+import { type Misfit, misfitOf } from './control.ts';
+import { controls } from './controls.ts';
+import type { FileBoard, Rig } from './schema.ts';
+
+/** A contradiction inside a rig or board whose shape is right, at a place relative to it. */
+export interface Contradiction {
+  readonly at: PlaceInFile;
+  readonly expected: string;
+  readonly found: string;
+  readonly hint?: string;
+}
+
+const PARTS_OF_A_STRIP = ['in', 'trim', 'polarity', 'insert', 'fader', 'mute', 'pan', 'main'];
+
+/** All contradictions of a rig; none when it can stand on a floor. */
+export function contradictionsIn(rig: Rig): Contradiction[] {
+  const found = [
+    ...duplicates([
+      ...places(rig.box.tracks, ['box', 'tracks']),
+      ...places(rig.box.buses, ['box', 'buses']),
+    ]),
+    ...duplicates([
+      ...places(rig.desk.strips, ['desk', 'strips']),
+      ...places(rig.desk.auxes, ['desk', 'auxes']),
+      ...places(rig.desk.subgroups, ['desk', 'subgroups']),
+    ]),
+    ...duplicates(places(rig.desk.stripTypes, ['desk', 'stripTypes'])),
+    ...duplicates(places(rig.rack, ['rack'])),
+    ...duplicates(places(rig.outputs, ['outputs'])),
+    ...reservedIds(rig),
+    ...stripTypes(rig),
+    ...devices(rig),
+  ];
+  // The list of controls can only be trusted once the ids are sound.
+  if (found.length > 0) return found;
+  return misfitsIn(rig, rig.defaults).map((one) => ({ ...one, at: ['defaults', ...one.at] }));
+}
+
+/** How many entries of a board get the nearest names as a hint: looking for them takes its time. */
+const MOST_HINTS = 8;
+
+/**
+ * Every entry of a board in a file that fits no control of the rig, with the way to mend it.
+ *
+ * @param under what these values are changes to: it fits, and all that it says holds where they say nothing.
+ */
+export function misfitsIn(rig: Rig, board: FileBoard, under: FileBoard = {}): Contradiction[] {
+  const known = controls(rig);
+  let hints = 0;
+  const hintFrom = (name: string, names: readonly string[]) => {
+    hints += 1;
+    return hints > MOST_HINTS ? {} : { hint: nearest(name, names) };
+  };
+  const misfits = Object.entries(board).flatMap(([address, value]): Contradiction[] => {
+    const control = known.get(address);
+    const at = [address];
+    if (!control) {
+      return [
+        {
+          at,
+          expected: 'the address of a control of this rig',
+          found: `"${address}"`,
+          ...hintFrom(address, [...known.keys()]),
+        },
+      ];
+    }
+    const misfit = misfitOf(control, control.kind === 'gain' && value === '-inf' ? -Infinity : value);
+    if (!misfit) return [];
+    const hint =
+      misfit.code === 'no-such-option' ? hintFrom(String(value), misfit.options) : undefined;
+    return [{ at, found: JSON.stringify(value), expected: expectedBy(misfit), ...hint }];
+  });
+  return [...misfits, ...sharedJacks(rig, board, under)];
+}
+
+/** Cords of a board that come out of the same jack: a jack takes one plug. */
+function sharedJacks(rig: Rig, board: FileBoard, under: FileBoard): Contradiction[] {
+  const taken = new Map<string, string>();
+  return [...controls(rig).values()].flatMap((control): Contradiction[] => {
+    if (control.kind !== 'cord') return [];
+    const jack = board[control.address] ?? under[control.address] ?? control.default;
+    if (typeof jack !== 'string' || jack === 'none') return [];
+    const first = taken.get(jack);
+    taken.set(jack, first ?? control.address);
+    if (first === undefined) return [];
+    return [
+      {
+        at: [Object.hasOwn(board, control.address) ? control.address : first],
+        expected: 'one cord from each output jack',
+        found: `${jack} plugged into both ${first} and ${control.address}`,
+        hint: 'Unplug one of the two with "none".',
+      },
+    ];
+  });
+}
+
+function expectedBy(misfit: Misfit): string {
+  switch (misfit.code) {
+    case 'wrong-type':
+      return { number: 'a number', switch: 'true or false', option: 'a name' }[misfit.expected];
+    case 'out-of-range':
+      return `${misfit.min} to ${misfit.max}${misfit.closes ? ', or -inf for closed' : ''}`;
+    case 'no-such-option':
+      return 'one of its options';
+  }
+}
+
+/** The names nearest to one that is not known, as a hint. */
+const nearest = (name: string, names: readonly string[]): string =>
+  `Nearest: ${nearestNames(name, names).join(', ')}.`;
+
+interface NamedPlace {
+  readonly id: string;
+  readonly at: PlaceInFile;
+}
+
+const places = (kin: readonly { readonly id: string }[], at: PlaceInFile): NamedPlace[] =>
+  kin.map(({ id }, index) => ({ id, at: [...at, index, 'id'] }));
+
+function duplicates(kin: readonly NamedPlace[]): Contradiction[] {
+  const seen = new Set<string>();
+  return kin.flatMap(({ id, at }) => {
+    if (!seen.has(id)) {
+      seen.add(id);
+      return [];
+    }
+    return [{ at, expected: 'an id of its own', found: `"${id}" a second time`, hint: 'Rename one.' }];
+  });
+}
+
+function reservedIds(rig: Rig): Contradiction[] {
+  const refuse = (kin: NamedPlace[], reserved: (id: string) => boolean): Contradiction[] =>
+    kin
+      .filter(({ id }) => reserved(id))
+      .map(({ id, at }) => ({
+        at,
+        expected: 'an id that nothing else uses',
+        found: `the reserved "${id}"`,
+        hint: 'Choose another id.',
+      }));
+  const isStripPart = (id: string) => PARTS_OF_A_STRIP.includes(id);
+  return [
+    ...refuse(places(rig.box.tracks, ['box', 'tracks']), (id) => id === 'main'),
+    ...refuse(
+      places(rig.box.buses, ['box', 'buses']),
+      (id) => id === 'main' || id === 'none' || /^out\d/.test(id),
+    ),
+    ...refuse(places(rig.desk.strips, ['desk', 'strips']), (id) => id === 'main'),
+    ...refuse(places(rig.desk.auxes, ['desk', 'auxes']), isStripPart),
+    ...refuse(places(rig.desk.subgroups, ['desk', 'subgroups']), isStripPart),
+  ];
+}
+
+function stripTypes(rig: Rig): Contradiction[] {
+  const { stripTypes, strips } = rig.desk;
+  const ids = stripTypes.map(({ id }) => id);
+  return [
+    ...strips.flatMap(({ type }, index): Contradiction[] =>
+      ids.includes(type)
+        ? []
+        : [
+            {
+              at: ['desk', 'strips', index, 'type'],
+              expected: `one of the strip types ${ids.join(', ')}`,
+              found: `"${type}"`,
+            },
+          ],
+    ),
+    ...stripTypes.flatMap(({ stages, taps, stereo }, index): Contradiction[] => {
+      const at = ['desk', 'stripTypes', index];
+      const twice = stages.find((stage, order) => stages.indexOf(stage) !== order);
+      // Behind the pan of a mono strip there are two legs, and its insert has jacks for one.
+      const lateInsert =
+        !stereo && stages.includes('pan') && stages.indexOf('insert') > stages.indexOf('pan');
+      const strayTaps = (['pre', 'post'] as const).filter((tap) => !stages.includes(taps[tap]));
+      return [
+        ...(twice ? [{ at: [...at, 'stages'], expected: 'each stage once', found: `${twice} twice` }] : []),
+        ...(stages.includes('pan')
+          ? []
+          : [{ at: [...at, 'stages'], expected: 'a pan stage', found: stages.join(', ') }]),
+        ...(lateInsert
+          ? [{ at: [...at, 'stages'], expected: 'the insert before the pan', found: stages.join(', ') }]
+          : []),
+        ...strayTaps.map((tap) => ({
+          at: [...at, 'taps', tap],
+          expected: `one of the stages ${stages.join(', ')}`,
+          found: taps[tap],
+          hint: 'A tap is a place in the list of stages.',
+        })),
+      ];
+    }),
+  ];
+}
+
+function devices(rig: Rig): Contradiction[] {
+  return rig.rack.flatMap(({ kind, inputs, outputs }, index): Contradiction[] => {
+    const fits = inputs === outputs || (kind === 'reverb' && inputs < outputs);
+    if (fits) return [];
+    return [
+      {
+        at: ['rack', index, 'outputs'],
+        expected: kind === 'reverb' ? 'at least as many outputs as inputs' : `${inputs}, as inputs`,
+        found: String(outputs),
+      },
+    ];
+  });
+}

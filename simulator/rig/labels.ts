@@ -1,0 +1,86 @@
+import { type Address, type Owner, ownerOf } from './address.ts';
+import type { Rig } from './schema.ts';
+
+const SIDES: Readonly<Record<string, string>> = { l: 'left', r: 'right' };
+
+const PARTS: Readonly<Record<string, string>> = {
+  source: 'recording',
+  fader: 'fader',
+  mute: 'mute',
+  pan: 'pan',
+  to: 'goes to',
+  sum: 'sum',
+  trim: 'trim',
+  polarity: 'polarity',
+  insert: 'insert',
+  'insert.send': 'insert send',
+  'insert.return': 'insert return',
+  level: 'level',
+  gain: 'gain',
+  threshold: 'threshold',
+  ratio: 'ratio',
+  knee: 'knee width',
+  makeup: 'make-up',
+  compress: 'gain reduction',
+  reverb: 'reverberation',
+  out: 'output',
+};
+
+/** Name of an owner as a person reads it: `Strip 3 Tenor`, `Tenor track`, `Main bus`. Its id where it has none. */
+export function ownerLabel(rig: Rig, owner: Owner): string {
+  const [section, id = ''] = owner.split('.');
+  const labelIn = (kin: readonly { id: string; label: string }[]) =>
+    kin.find((one) => one.id === id)?.label;
+  switch (section) {
+    case 'box': {
+      if (id === 'main') return 'Main mix of the box';
+      const track = labelIn(rig.box.tracks);
+      return track ? `${track} track` : `${labelIn(rig.box.buses) ?? id} (box bus)`;
+    }
+    case 'converter':
+      return id.replace(/^out/, 'Output ');
+    case 'desk': {
+      if (id === 'main') return 'Main bus';
+      const strip = rig.desk.strips.find((one) => one.id === id);
+      if (strip) return `Strip ${strip.mark} ${strip.label}`;
+      const aux = labelIn(rig.desk.auxes);
+      if (aux) return /^aux\b/i.test(aux) ? aux : `Aux ${aux}`;
+      return labelIn(rig.desk.subgroups) ?? id;
+    }
+    case 'rack':
+      return labelIn(rig.rack) ?? id;
+    default:
+      return labelIn(rig.outputs) ?? id;
+  }
+}
+
+/** Name of a part of an owner, without the owner: `fader`, `send to Plate`, `insert return left`. */
+export function partLabel(rig: Rig, address: Address): string {
+  const steps = address.split('.');
+  const side = SIDES[steps.at(-1) ?? ''];
+  const name = (side ? steps.slice(2, -1) : steps.slice(2)).join('.');
+  const label = sideless(rig, steps[0] ?? '', steps[1] ?? '', name);
+  return [label, side].filter(Boolean).join(' ');
+}
+
+function sideless(rig: Rig, section: string, id: string, name: string): string {
+  if (section === 'converter') return '';
+  if (section === 'out') return 'input';
+  if (name === 'in') return section === 'desk' ? 'line input' : 'input';
+  if (name === 'main') return section === 'box' ? 'main feed' : 'assign to the main bus';
+  if (name === 'pan' && isStereoStrip(rig, id)) return 'balance';
+  const aux = rig.desk.auxes.find((one) => name === one.id || name === `${one.id}.tap`);
+  if (aux) return `${name === aux.id ? '' : 'tap of the '}send to ${aux.label}`;
+  const subgroup = rig.desk.subgroups.find((one) => name === one.id);
+  return subgroup ? `assign to ${subgroup.label}` : (PARTS[name] ?? name);
+}
+
+function isStereoStrip(rig: Rig, id: string): boolean {
+  const strip = rig.desk.strips.find((one) => one.id === id);
+  return rig.desk.stripTypes.some((type) => type.id === strip?.type && type.stereo);
+}
+
+/** Whole name of a control, place or jack: `Strip 3 Tenor fader`, `Output 3`. */
+export function fullLabel(rig: Rig, address: Address): string {
+  return [ownerLabel(rig, ownerOf(address)), partLabel(rig, address)].filter(Boolean).join(' ');
+}

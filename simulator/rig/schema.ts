@@ -1,0 +1,133 @@
+import * as z from 'zod/mini';
+import { PAN_LAWS } from '../units/pan.ts';
+
+/**
+ * The format of a rig: what is on the floor. It says which things exist and in which order a signal
+ * meets them; where their controls stand is the board's business.
+ */
+
+const slug = z.string().check(
+  z.regex(/^[a-z][a-z0-9-]*$/),
+  z.maxLength(40),
+  z.describe('An id: lower-case letters, digits and hyphens, a letter first. Unique among its kin.'),
+);
+const label = z
+  .string()
+  .check(z.minLength(1), z.maxLength(60), z.describe('The name that a person reads.'));
+const mark = z
+  .string()
+  .check(z.minLength(1), z.maxLength(4), z.describe('What stands on the strip: 1, 2, R1.'));
+const stereo = z._default(z.boolean(), false);
+
+const trackSchema = z.strictObject({
+  id: slug,
+  label,
+  levelDbfs: z
+    .number()
+    .check(
+      z.gte(-120),
+      z.lte(0),
+      z.describe('RMS level of the recording, in dBFS; of each side where it is stereo.'),
+    ),
+  stereo,
+});
+
+const boxSchema = z.strictObject({
+  tracks: z.array(trackSchema).check(z.minLength(1), z.maxLength(256)),
+  buses: z._default(z.array(z.strictObject({ id: slug, label })).check(z.maxLength(64)), []),
+  panLaw: z._default(z.enum(PAN_LAWS), 'equal-power'),
+});
+
+const converterSchema = z.strictObject({
+  outputs: z
+    .int()
+    .check(z.gte(1), z.lte(256), z.describe('How many outputs there are: out1, out2 and so on.')),
+  fullScaleDbu: z
+    .number()
+    .check(z.gte(-20), z.lte(40), z.describe('Alignment: the level in dBu that 0 dBFS comes out at.')),
+});
+
+/** Stages that a strip can be made of. `pan` is a balance on a stereo strip. */
+export const STRIP_STAGES = ['trim', 'polarity', 'insert', 'fader', 'mute', 'pan'] as const;
+const stripStage = z.enum(STRIP_STAGES);
+
+const stripTypeSchema = z.strictObject({
+  id: slug,
+  stereo,
+  stages: z
+    .array(stripStage)
+    .check(
+      z.minLength(1),
+      z.maxLength(STRIP_STAGES.length),
+      z.describe('The stages in signal order, each at most once.'),
+    ),
+  taps: z
+    .strictObject({ pre: stripStage, post: stripStage })
+    .check(z.describe('After which stage a send is taken: before the fader, and after it.')),
+});
+
+/** Where the sends of an aux are taken: fixed before the fader, fixed after it, or switchable strip by strip. */
+export const AUX_TAPS = ['pre', 'post', 'switchable'] as const;
+
+const deskSchema = z.strictObject({
+  panLaw: z._default(z.enum(PAN_LAWS), 'equal-power'),
+  stripTypes: z.array(stripTypeSchema).check(z.minLength(1), z.maxLength(8)),
+  strips: z
+    .array(z.strictObject({ id: slug, mark, label, type: slug }))
+    .check(z.minLength(1), z.maxLength(256)),
+  auxes: z._default(
+    z.array(z.strictObject({ id: slug, label, tap: z.enum(AUX_TAPS) })).check(z.maxLength(32)),
+    [],
+  ),
+  subgroups: z._default(
+    z.array(z.strictObject({ id: slug, label })).check(
+      z.maxLength(32),
+      z.describe('Subgroups; each is a stereo pair with an insert, a fader and an assign to the main bus.'),
+    ),
+    [],
+  ),
+});
+
+const deviceSchema = z.strictObject({
+  id: slug,
+  label,
+  kind: z.enum(['gain', 'compressor', 'reverb']),
+  inputs: z._default(z.union([z.literal(1), z.literal(2)]), 1),
+  outputs: z._default(z.union([z.literal(1), z.literal(2)]), 1),
+});
+
+const outputSchema = z.strictObject({ id: slug, label, stereo });
+
+/** The value of a control in a file: a number, `-inf` for closed, true or false, or the name of an option or jack. */
+export const fileValueSchema = z.union([z.number(), z.boolean(), z.string().check(z.maxLength(80))]);
+export const fileBoardSchema = z.record(z.string().check(z.maxLength(160)), fileValueSchema);
+
+export const rigSchema = z.strictObject({
+  id: slug,
+  label,
+  box: boxSchema,
+  converter: converterSchema,
+  desk: deskSchema,
+  rack: z._default(z.array(deviceSchema).check(z.maxLength(64)), []),
+  outputs: z
+    .array(outputSchema)
+    .check(
+      z.minLength(1),
+      z.maxLength(64),
+      z.describe('Where sound ends up: what is captured, and what somebody listens to.'),
+    ),
+  defaults: z._default(fileBoardSchema, {}).check(
+    z.describe('Where controls and cords stand when the room is as one finds it, where that is not the usual default.'),
+  ),
+});
+
+/** What exists: the box, the converter, the desk, the rack and the outputs. */
+export type Rig = z.output<typeof rigSchema>;
+export type Track = z.output<typeof trackSchema>;
+export type Strip = Rig['desk']['strips'][number];
+export type StripType = z.output<typeof stripTypeSchema>;
+export type StripStage = (typeof STRIP_STAGES)[number];
+export type Aux = Rig['desk']['auxes'][number];
+export type Device = z.output<typeof deviceSchema>;
+export type Output = z.output<typeof outputSchema>;
+export type FileBoard = z.output<typeof fileBoardSchema>;

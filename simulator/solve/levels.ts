@@ -1,0 +1,41 @@
+import { signalsNamed, stagesOf } from '../circuit/circuit.ts';
+import type { Address } from '../rig/address.ts';
+import { type Dbu, levelOfPower } from '../units/level.ts';
+import type { Solution } from './solve.ts';
+
+/** A level in dBu, or nothing where an unstable loop leaves none. Silence is `-Infinity`. */
+export type Level = Dbu | undefined;
+
+/**
+ * Level of all signals together at a place, or at one leg of it (`desk.main.out.l`).
+ *
+ * A stereo place counts both its legs in power, so that a level does not depend on the pan of an
+ * equal-power law. @throws RangeError when the circuit has no such place.
+ */
+export function levelAt({ circuit, rows, columns }: Solution, place: Address): Level {
+  let power = 0;
+  for (const stage of stagesOf(circuit, place)) {
+    const row = rows[stage];
+    if (!row) return undefined;
+    power += columns.powerOf(row);
+  }
+  return levelOfPower(power);
+}
+
+/**
+ * Level of one source at a place: of what came straight, and of what reverbs made of it.
+ *
+ * @param source a track (both sides where it is stereo) or one signal.
+ * @throws RangeError when there is no such source or place.
+ */
+export function levelOf(solution: Solution, source: string, place: Address): Level {
+  const { circuit, rows, columns } = solution;
+  const sought = signalsNamed(circuit, source).map((signal) => circuit.signals.indexOf(signal));
+  let power = 0;
+  for (const stage of stagesOf(circuit, place)) {
+    const row = rows[stage];
+    if (!row) return undefined;
+    for (const signal of sought) power += columns.powerOfSignal(row, signal);
+  }
+  return levelOfPower(power);
+}

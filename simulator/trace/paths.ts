@@ -1,0 +1,196 @@
+import { type Circuit, type Signal, signalsNamed, stagesOf } from '../circuit/circuit.ts';
+import type { Address } from '../rig/address.ts';
+import type { Solution } from '../solve/solve.ts';
+import {
+  type Dbu,
+  gainBetween,
+  levelOfPower,
+  powerOf,
+  ratioOf,
+  SILENCE,
+  UNITY,
+} from '../units/level.ts';
+import type { LegLevel, Path, PathStep } from './path.ts';
+
+/** The most paths that are listed for one signal and output. */
+export const MOST_PATHS = 64;
+/** The most places that the search steps on before it stops, so that no rig can hold it up. */
+const MOST_VISITS = 50_000;
+
+/**
+ * All open ways of a source to an output, the loudest first.
+ *
+ * An empty list means that nothing arrives. No way passes a stage twice, so a loop is gone round at most
+ * once in part. Ways through a compressor have the gain that it takes now, with all that it hears.
+ *
+ * @param source a track, both its sides where it is stereo, or one signal.
+ * @param output a place, or one leg of a place.
+ * @throws RangeError when there is no such source or place.
+ */
+export function paths(solution: Solution, source: string, output: Address): Path[] {
+  const goals = new Set(stagesOf(solution.circuit, output));
+  const leading = stagesLeadingTo(solution.circuit, goals);
+  return signalsNamed(solution.circuit, source)
+    .flatMap((signal) => pathsOfSignal(solution, signal, goals, leading))
+    .sort((a, b) => b.level - a.level);
+}
+
+/** Stages from which an open way leads to one of the goals, with the goals themselves. */
+export function stagesLeadingTo({ wires }: Circuit, goals: Iterable<number>): Set<number> {
+  const leading = new Set(goals);
+  const waiting = [...leading];
+  for (let stage = waiting.pop(); stage !== undefined; stage = waiting.pop()) {
+    for (const { from, ratio } of wires[stage] ?? []) {
+      if (ratio === 0 || leading.has(from)) continue;
+      leading.add(from);
+      waiting.push(from);
+    }
+  }
+  return leading;
+}
+
+/**
+ * What a path holds at the legs of one place: voltages relative to 0 dBu, by stage, and there by the stage
+ * where the signal was born. Each output leg of a reverb bears a signal of its own.
+ */
+type Voltages = ReadonlyMap<number, ReadonlyMap<number, number>>;
+
+function pathsOfSignal(
+  solution: Solution,
+  signal: Signal,
+  goals: ReadonlySet<number>,
+  leading: ReadonlySet<number>,
+): Path[] {
+  const { circuit } = solution;
+  const next = wiresOnwards(solution, leading);
+  const found: Path[] = [];
+  let visits = 0;
+
+  const walk = (
+    steps: readonly PathStep[],
+    here: Voltages,
+    walked: ReadonlySet<number>,
+    decorrelated: boolean,
+  ) => {
+    visits += 1;
+    if (visits > MOST_VISITS || found.length >= MOST_PATHS) return;
+    const arrived = [...here].filter(([stage]) => goals.has(stage));
+    if (arrived.length > 0) {
+      found.push(pathFrom(signal, steps, new Map(arrived), decorrelated));
+    }
+    // A way may lead on from one leg of a place to the other one, through a device that has both.
+    for (const [place, voltages] of onwards(here, next, walked, circuit)) {
+      const turnsNew = [...voltages.keys()].some(
+        (stage) => circuit.stages[stage]?.law.kind === 'decorrelator',
+      );
+      const step = stepTo(circuit, place, voltages, steps.at(-1)?.level);
+      const further = new Set([...walked, ...voltages.keys()]);
+      walk([...steps, step], voltages, further, decorrelated || turnsNew);
+    }
+  };
+
+  if (!leading.has(signal.stage)) return [];
+  const born = new Map([[signal.stage, 10 ** (signal.level / 20)]]);
+  const start = new Map([[signal.stage, born]]);
+  const place = circuit.stages[signal.stage]?.place ?? '';
+  walk([stepTo(circuit, place, start, undefined)], start, new Set(start.keys()), false);
+  return found;
+}
+
+/** An open wire seen from where it starts, with the gain of the stage that it leads to. */
+interface WireOnwards {
+  readonly to: number;
+  readonly ratio: number;
+}
+
+/** Open wires by the stage that they start from, of those that lead on to the goals. */
+function wiresOnwards(
+  { circuit, compression }: Solution,
+  leading: ReadonlySet<number>,
+): ReadonlyMap<number, readonly WireOnwards[]> {
+  const onwardsFrom = new Map<number, WireOnwards[]>();
+  for (const to of leading) {
+    for (const wire of circuit.wires[to] ?? []) {
+      if (wire.ratio === 0) continue;
+      const ratio = wire.ratio * ratioOf(compression.get(to) ?? UNITY);
+      const known = onwardsFrom.get(wire.from);
+      if (known) known.push({ to, ratio });
+      else onwardsFrom.set(wire.from, [{ to, ratio }]);
+    }
+  }
+  return onwardsFrom;
+}
+
+/** The places that come next, each with what the path holds at its legs. Stages walked before are left out. */
+function onwards(
+  here: Voltages,
+  next: ReadonlyMap<number, readonly WireOnwards[]>,
+  walked: ReadonlySet<number>,
+  { stages }: Circuit,
+): Map<Address, Map<number, Map<number, number>>> {
+  const places = new Map<Address, Map<number, Map<number, number>>>();
+  for (const [stage, voltages] of here) {
+    for (const { to, ratio } of next.get(stage) ?? []) {
+      if (walked.has(to)) continue;
+      const place = stages[to]?.place ?? '';
+      const legs = places.get(place) ?? new Map<number, Map<number, number>>();
+      places.set(place, legs);
+      const leg = legs.get(to) ?? new Map<number, number>();
+      legs.set(to, leg);
+      for (const [birth, voltage] of voltages) {
+        leg.set(birth, (leg.get(birth) ?? 0) + voltage * ratio);
+      }
+    }
+  }
+  for (const legs of places.values()) {
+    for (const [stage, leg] of legs) {
+      if (stages[stage]?.law.kind !== 'decorrelator') continue;
+      legs.set(stage, new Map([[stage, Math.sqrt(powerOfVoltages(leg))]]));
+    }
+  }
+  return places;
+}
+
+/** Signals that were born apart add in power. */
+const powerOfVoltages = (voltages: ReadonlyMap<number, number>): number =>
+  [...voltages.values()].reduce((sum, voltage) => sum + voltage ** 2, 0);
+
+const levelOfVoltages = (voltages: Voltages): Dbu =>
+  levelOfPower([...voltages.values()].reduce((sum, leg) => sum + powerOfVoltages(leg), 0));
+
+function stepTo(
+  { stages }: Circuit,
+  place: Address,
+  voltages: Voltages,
+  before: Dbu | undefined,
+): PathStep {
+  const legs = [...voltages].map(
+    ([stage, leg]): LegLevel => ({
+      leg: stages[stage]?.leg ?? '',
+      level: levelOfPower(powerOfVoltages(leg)),
+    }),
+  );
+  const level = levelOfVoltages(voltages);
+  return { place, level, legs, gain: before === undefined ? UNITY : gainBetween(before, level) };
+}
+
+function pathFrom(
+  signal: Signal,
+  steps: readonly PathStep[],
+  arrived: Voltages,
+  decorrelated: boolean,
+): Path {
+  const level = levelOfVoltages(arrived);
+  return {
+    signal: signal.id,
+    steps,
+    gain: gainBetween(signal.level, level),
+    level,
+    inverted: [...arrived.values()].every((leg) => [...leg.values()].every((voltage) => voltage < 0)),
+    decorrelated,
+  };
+}
+
+/** Level of several paths' arrivals in power; silence when there are none. */
+export const levelOfPaths = (list: readonly Path[]): Dbu =>
+  list.length === 0 ? SILENCE : levelOfPower(list.reduce((sum, { level }) => sum + powerOf(level), 0));
