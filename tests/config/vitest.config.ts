@@ -1,0 +1,32 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+/** Folders of tests that are a stage of their own in `tests/run.ts`; the rest are unit tests. */
+const STAGES = ['published', 'parity', 'lessons', 'bench'];
+
+const project = (name: string, include: string[], exclude: string[] = []) => ({
+  extends: true as const,
+  test: { name, include, exclude },
+});
+
+export default defineConfig({
+  root: fileURLToPath(new URL('../..', import.meta.url)),
+  cacheDir: 'node_modules/.cache/vitest',
+  test: {
+    // A folder of tests may still be empty.
+    passWithNoTests: true,
+    projects: [
+      project(
+        'unit',
+        ['tests/**/*.test.ts'],
+        ['site', ...STAGES].map((folder) => `tests/${folder}/**`),
+      ),
+      ...STAGES.map((folder) => project(folder, [`tests/${folder}/**/*.test.ts`])),
+    ],
+    coverage: {
+      provider: 'v8',
+      include: ['simulator/**/*.ts', 'src/**/*.ts'],
+      reportsDirectory: 'node_modules/.cache/coverage',
+    },
+  },
+});

@@ -1,0 +1,19 @@
+import { existsSync, globSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+
+/** The built site. */
+export const DIST = fileURLToPath(new URL('../../dist', import.meta.url));
+
+/**
+ * Addresses of all built pages, sorted: `dist/lessons/index.html` is `/lessons/`.
+ *
+ * @throws Error when the site has not been built.
+ */
+export function builtPages(): string[] {
+  if (!existsSync(`${DIST}/index.html`)) {
+    throw new Error('There is no built site to test. Run: npm run build');
+  }
+  return globSync('**/*.html', { cwd: DIST })
+    .map((file) => `/${file.replaceAll('\\', '/')}`.replace(/\/index\.html$/, '/'))
+    .sort();
+}

@@ -1,0 +1,70 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import { builtPages } from './built-pages.ts';
+import { expect, test } from './fixture.ts';
+
+const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+
+/** Rules that depend on the theme: between the two only colours differ. */
+const COLOUR_RULES = ['color-contrast', 'link-in-text-block'];
+
+/** Pages that share a browser tab: opening one takes longer than looking at a page. */
+const BATCH = 8;
+
+function batchesOf<T>(size: number, all: readonly T[]): T[][] {
+  return Array.from({ length: Math.ceil(all.length / size) }, (_, batch) =>
+    all.slice(batch * size, (batch + 1) * size),
+  );
+}
+
+/** One line for each element that axe objects to, so that a failure can be read. */
+async function violationsBy(axe: AxeBuilder): Promise<string[]> {
+  // The legacy mode does without a second page and takes a third of the time. It looks into no
+  // frame of another origin, and the policy allows no frame at all.
+  const { violations } = await axe.setLegacyMode().analyze();
+  return violations.flatMap(({ id, help, nodes }) =>
+    nodes.map((node) => `${id}: ${help} at ${node.target.join(' ')}`),
+  );
+}
+
+async function checkPage(page: Page, address: string): Promise<void> {
+  await page.setViewportSize({ width: 1280, height: 720 });
+  await page.emulateMedia({ colorScheme: 'light', reducedMotion: 'reduce' });
+  await page.goto(address);
+  await expect.soft(page.locator('h1')).toHaveCount(1);
+  await expect.soft(page).toHaveTitle(/Tap & Sum/);
+  expect.soft(await violationsBy(new AxeBuilder({ page }).withTags(WCAG))).toEqual([]);
+
+  await page.emulateMedia({ colorScheme: 'dark' });
+  expect.soft(await violationsBy(new AxeBuilder({ page }).withRules(COLOUR_RULES))).toEqual([]);
+
+  await page.setViewportSize({ width: 320, height: 640 });
+  const width = await page.evaluate(() => document.documentElement.scrollWidth);
+  expect.soft(width, 'the page itself must not scroll sideways').toBeLessThanOrEqual(320);
+}
+
+for (const [number, addresses] of batchesOf(BATCH, builtPages()).entries()) {
+  const title = `pages are named, accessible in both themes, and fit 320 px (batch ${number + 1})`;
+  test(title, async ({ page }) => {
+    test.setTimeout(addresses.length * 15_000);
+    for (const address of addresses) {
+      await test.step(address, () => checkPage(page, address));
+    }
+  });
+}
+
+test('every link within the site leads to a page that is built', async ({ page }) => {
+  const pages = new Set(builtPages());
+  const dead: string[] = [];
+  for (const address of pages) {
+    await page.goto(address, { waitUntil: 'commit' });
+    const paths = await page.locator('a[href]').evaluateAll((links) =>
+      links
+        .map((link) => new URL((link as HTMLAnchorElement).href))
+        .filter(({ origin }) => origin === location.origin)
+        .map(({ pathname }) => pathname),
+    );
+    dead.push(...paths.filter((path) => !pages.has(path)).map((path) => `${address} → ${path}`));
+  }
+  expect(dead).toEqual([]);
+});
