@@ -1,0 +1,24 @@
+/** Codes and numbers of the simulator as people read them. Every wording stands here once. */
+
+export { claimSentence, heardSentence, probeText, shownSentence } from './claims.ts';
+export { moveText, spokenMove } from './moves.ts';
+export { type PathRow, pathLine, pathRows, pathsSentence } from './paths.ts';
+export { atGoal, goalName, ownerName, placeName, sourceName } from './places.ts';
+export {
+  amountText,
+  controlText,
+  gainText,
+  levelFigure,
+  levelText,
+  NO_LEVEL,
+  panText,
+  signed,
+  spokenControl,
+  spokenGain,
+  spokenLevel,
+} from './quantities.ts';
+export { reasonSentence } from './reasons.ts';
+export { refusalSentence } from './refusals.ts';
+export { capitalised, counted, listed, sentence } from './sentence.ts';
+export { closedText, stopText } from './stops.ts';
+export { movedLocksSentence, resultWord, verdictSentence } from './verdicts.ts';

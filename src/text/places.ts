@@ -1,0 +1,77 @@
+import {
+  type Address,
+  type Owner,
+  outputPlace,
+  ownerLabel,
+  partLabel,
+  type Rig,
+} from '../../simulator/index.ts';
+
+const SIDES: Readonly<Record<string, string>> = { l: 'left', r: 'right' };
+const GOAL = /^(.+?) to (.+)$/;
+
+/** Name of an owner inside a sentence: `Strip 3 Cello`, `the Cello track`, `the main bus`, `the Compressor`. */
+export function ownerName(rig: Rig, owner: Owner): string {
+  const [section, id] = owner.split('.');
+  const label = ownerLabel(rig, owner);
+  if (id === 'main') return `the ${label.charAt(0).toLowerCase()}${label.slice(1)}`;
+  if (section === 'rack') return `the ${label}`;
+  if (section !== 'box') return label;
+  const bus = rig.box.buses.find((one) => one.id === id);
+  return bus ? `the box bus ${bus.label}` : `the ${label}`;
+}
+
+/**
+ * Name of a place, control or jack inside a sentence: `the fader of Strip 3 Cello`,
+ * `the send of Strip 3 Cello to Aux 1`, `Output 3`, `Capture`. An owner is named as such.
+ */
+export function placeName(rig: Rig, place: Address): string {
+  const steps = place.split('.');
+  const [section] = steps;
+  const owner = ownerName(rig, steps.slice(0, 2).join('.'));
+  const isWhole = steps.length <= 2;
+  if (isWhole || section === 'converter') return owner;
+
+  const side = SIDES[steps.at(-1) ?? ''];
+  if (section === 'out') return `the ${side} side of ${owner}`;
+  if (section === 'box' && steps[2] === 'to') return `the assignment of ${owner}`;
+  const label = partLabel(rig, place);
+  const what = side ? label.slice(0, -side.length - 1) : label;
+  const name = side ? `${side} ${what}` : what;
+  if (what.startsWith('tap of the ')) {
+    return `the tap of ${withGoal(what.slice('tap of the '.length), owner)}`;
+  }
+  return withGoal(name, owner);
+}
+
+/** `send to Aux 1` of an owner: `the send of Strip 3 Cello to Aux 1`. */
+function withGoal(name: string, owner: string): string {
+  const [, thing, goal] = GOAL.exec(name) ?? [];
+  return thing ? `the ${thing} of ${owner} to ${goal}` : `the ${name} of ${owner}`;
+}
+
+/** Name of a track or of one side of it: `Cello`, `Piano left`. */
+export function sourceName(rig: Rig, source: string): string {
+  const [id, side] = source.split('.');
+  const label = rig.box.tracks.find((track) => track.id === id)?.label ?? source;
+  if (!side) return label;
+  return `${label} ${SIDES[side] ?? side}`;
+}
+
+/** Name of where a task listens: an output by its id, or any place by its address. */
+export const goalName = (rig: Rig, goal: string): string =>
+  placeName(rig, isOutput(rig, goal) ? outputPlace(goal) : goal);
+
+/** The same behind its preposition: `in Headphones A`, `at the input of the Plate`. */
+export const atGoal = (rig: Rig, goal: string): string =>
+  `${isOutput(rig, goal) || goal.startsWith('out.') ? 'in' : 'at'} ${goalName(rig, goal)}`;
+
+const isOutput = (rig: Rig, id: string): boolean => rig.outputs.some((output) => output.id === id);
+
+/** The aux that a place is a send to, if it is one: `desk.ch3.aux1` is one to `aux1`. */
+export function auxOfSend(rig: Rig, place: Address): Rig['desk']['auxes'][number] | undefined {
+  const [section, id, part, ...rest] = place.split('.');
+  const isOfStrip = section === 'desk' && rig.desk.strips.some((strip) => strip.id === id);
+  if (!isOfStrip || rest.length > 0) return undefined;
+  return rig.desk.auxes.find((aux) => aux.id === part);
+}
