@@ -1,0 +1,32 @@
+import { grade, type Scenario, type Verdict } from '../../simulator/index.ts';
+import type { Remark } from './remark.ts';
+
+/** What is wrong with a scenario: its start passes, or a board that its author vouches for does otherwise. */
+export function scenarioComplaints(scenario: Scenario): Remark[] {
+  const { start, proofs } = scenario;
+  const atStart = grade(scenario, start).passed
+    ? [{ what: 'the start passes already: there is nothing to do' }]
+    : [];
+  return [
+    ...atStart,
+    ...proofs.flatMap(({ name, board, fails }) => {
+      const verdict = grade(scenario, board);
+      return [...lockRemarks(name, verdict), ...failRemarks(name, verdict, fails)];
+    }),
+  ];
+}
+
+function lockRemarks(name: string, { movedLocks }: Verdict): Remark[] {
+  if (movedLocks.length === 0) return [];
+  return [{ what: `“${name}” moves what is locked: ${movedLocks.join(', ')}` }];
+}
+
+function failRemarks(name: string, { results }: Verdict, expected: readonly string[]): Remark[] {
+  const found = results.filter(({ holds }) => !holds).map(({ check }) => check.id);
+  const isAlike =
+    found.length === new Set(expected).size && found.every((id) => expected.includes(id));
+  if (isAlike) return [];
+  return [{ what: `“${name}” should fail ${named(expected)}, but fails ${named(found)}` }];
+}
+
+const named = (ids: readonly string[]): string => (ids.length === 0 ? 'nothing' : ids.join(', '));
