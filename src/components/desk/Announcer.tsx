@@ -1,0 +1,54 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import {
+  levelOf,
+  movesBetween,
+  outputPlace,
+  type Setup,
+  type Solution,
+} from '../../../simulator/index.ts';
+import { sourceName, spokenLevel, spokenMove } from '../../text/index.ts';
+import type { Scene } from './scene.ts';
+
+/** How long after the last edit a change is read out, in milliseconds. */
+const PAUSE = 500;
+/** The most moves that are read out one by one. */
+const MOST_MOVES = 3;
+
+/** Reads out once, half a second after the last edit, what was moved and what the followed source does now. */
+export function Announcer({ scene }: { scene: Scene }) {
+  const { setup, solution, follow } = scene;
+  const said = useRef<{ setup: Setup; solution: Solution }>({ setup, solution });
+  const [text, setText] = useState('');
+  useEffect(() => {
+    if (said.current.setup === setup) return;
+    const timer = setTimeout(() => {
+      setText(changeInWords(said.current, { setup, solution }, follow));
+      said.current = { setup, solution };
+    }, PAUSE);
+    return () => clearTimeout(timer);
+  }, [setup, solution, follow]);
+  return (
+    <p class="visually-hidden" role="status">
+      {text}
+    </p>
+  );
+}
+
+interface Heard {
+  readonly setup: Setup;
+  readonly solution: Solution;
+}
+
+function changeInWords(before: Heard, after: Heard, follow: string): string {
+  const { rig } = after.setup;
+  if (before.setup.rig !== rig) return `Another setup was loaded: ${rig.label}.`;
+  const moves = movesBetween(rig, before.setup.board, after.setup.board);
+  const moved = moves.slice(0, MOST_MOVES).map((move) => spokenMove(rig, move));
+  const rest = moves.length > MOST_MOVES ? [`and ${moves.length - MOST_MOVES} more`] : [];
+  const outputs = rig.outputs.flatMap(({ id, label }) => {
+    const was = levelOf(before.solution, follow, outputPlace(id));
+    const is = levelOf(after.solution, follow, outputPlace(id));
+    return was === is ? [] : [`${sourceName(rig, follow)} at ${label}: ${spokenLevel(is)}`];
+  });
+  return [...moved, ...rest, ...outputs].map((one) => `${one}.`.replace('..', '.')).join(' ');
+}

@@ -1,0 +1,66 @@
+import { useRef, useState } from 'preact/hooks';
+import type { Rig } from '../../../simulator/index.ts';
+import { Desk } from './Desk.tsx';
+import { useBoard } from './use-board.ts';
+
+/** Any rig, all controls open, with setups to save and open. */
+export function BenchDesk({ rig }: { rig: Rig }) {
+  const board = useBoard({ setup: { rig, board: {} } });
+  const { setup } = board.snapshot.context;
+  const [wanted, setWanted] = useState('cello');
+  const [problem, setProblem] = useState<readonly string[]>([]);
+  const picker = useRef<HTMLInputElement>(null);
+  const tracks = setup.rig.box.tracks;
+  const follow = tracks.some(({ id }) => id === wanted) ? wanted : (tracks[0]?.id ?? '');
+
+  /** Opens a setup file. A bad one leaves the board as it was and says what is wrong with it. */
+  const open = async (file: File) => {
+    const { openSetup } = await import('./setup-exchange.ts');
+    const opened = await openSetup(file);
+    if ('problems' in opened) return setProblem(opened.problems);
+    setProblem([]);
+    board.send({ type: 'setup.load', setup: opened.setup });
+  };
+  const save = async () => {
+    const { saveSetup } = await import('./setup-exchange.ts');
+    saveSetup(setup);
+  };
+  return (
+    <>
+      <Desk id="bench" board={board} follow={follow} onFollow={setWanted} key={setup.rig.id}>
+        <span class="desk-bar-group">
+          <button type="button" onClick={() => picker.current?.click()}>
+            Open a setup…
+          </button>
+          <input
+            ref={picker}
+            type="file"
+            accept=".yaml,.yml,.json"
+            hidden
+            aria-label="Setup file"
+            onChange={({ currentTarget }) => {
+              const [file] = currentTarget.files ?? [];
+              if (file) void open(file);
+              currentTarget.value = '';
+            }}
+          />
+          <button type="button" onClick={save}>
+            Save the setup
+          </button>
+        </span>
+      </Desk>
+      {problem.length > 0 && (
+        <section class="problem" role="alert">
+          <p>
+            <strong>That file cannot be used.</strong> The desk stays as it was.
+          </p>
+          <ul>
+            {problem.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+        </section>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,94 @@
+import { fullLabel, levelAt, ownerLabel, ownerOf, part } from '../../../simulator/index.ts';
+import type { Column } from '../../drawing/drawing.ts';
+import { feedOf, goalOf } from '../../drawing/patch.ts';
+import { levelText } from '../../text/index.ts';
+import { AssignSymbol } from './AssignSymbol.tsx';
+import { FaderSymbol } from './FaderSymbol.tsx';
+import { InsertSymbol } from './InsertSymbol.tsx';
+import { LitWire } from './LitWire.tsx';
+import { SendSymbol } from './SendSymbol.tsx';
+import { StageSymbol } from './StageSymbol.tsx';
+import type { Hands, Scene } from './scene.ts';
+
+interface Props {
+  column: Column;
+  scene: Scene;
+  hands: Hands | undefined;
+}
+
+/** Something that runs down: its name, its wire, and all that sits on it. */
+export function ColumnView({ column, scene, hands }: Props) {
+  const { owner, x, mark, label, input } = column;
+  const isSelected = scene.selected === owner;
+  return (
+    <g>
+      {isSelected && <rect class="selected" x={x - 38} y={2} width={76} height={48} rx={5} />}
+      <text class="mark" x={x} y={22}>
+        {mark}
+      </text>
+      <text class="name" x={x} y={40}>
+        {label}
+      </text>
+      {input && (
+        <text class="from" x={x} y={64}>
+          {feedName(input, scene)}
+        </text>
+      )}
+      {column.wires.map((wire) => (
+        <LitWire key={`${wire.role} ${wire.place}`} wire={wire} scene={scene} />
+      ))}
+      {column.stages.map((stage) => (
+        <StageSymbol key={stage.place} mark={stage} owner={owner} scene={scene} hands={hands} />
+      ))}
+      {column.inserts.map((insert) => (
+        <InsertSymbol key={insert.owner} insert={insert} scene={scene} hands={hands} />
+      ))}
+      {column.faders.map((slot) => (
+        <FaderSymbol key={slot.address} slot={slot} scene={scene} hands={hands} />
+      ))}
+      {column.sends.map((send) => (
+        <SendSymbol key={send.address} send={send} scene={scene} hands={hands} />
+      ))}
+      {column.assigns.map((assign) => (
+        <AssignSymbol key={assign.address} assign={assign} scene={scene} hands={hands} />
+      ))}
+      {column.foot && <Foot column={column} scene={scene} />}
+      {hands && (
+        <rect
+          class="hit"
+          x={x - 38}
+          y={2}
+          width={76}
+          height={66}
+          onClick={() => hands.open(owner)}
+        />
+      )}
+    </g>
+  );
+}
+
+/** What the main bus feeds, and the level of all sources there. */
+function Foot({ column: { owner, foot }, scene: { setup, solution } }: Omit<Props, 'hands'>) {
+  if (!foot) return null;
+  const out = part(owner, 'out');
+  const goal = goalOf(setup, out);
+  return (
+    <g>
+      <path class="stage" d={`M${foot.x - 7} ${foot.y}h14l-7 10z`} />
+      <text class="goal" x={foot.x + 16} y={foot.y - 4}>
+        {goal ? ownerLabel(setup.rig, ownerOf(goal)) : 'not plugged'}
+      </text>
+      <text class="foot-level" x={foot.x + 16} y={foot.y + 12}>
+        {levelText(levelAt(solution, out))}
+      </text>
+    </g>
+  );
+}
+
+/** What feeds a line input, in few letters. */
+function feedName(input: string, { setup }: Scene): string {
+  const feed = feedOf(setup, input);
+  if (!feed) return 'no cord';
+  const label = fullLabel(setup.rig, feed.startsWith('converter.') ? feed : ownerOf(feed));
+  return label.replace(/^Output /, 'out ');
+}

@@ -1,0 +1,176 @@
+import {
+  type ChoiceControl,
+  type Control,
+  type CordControl,
+  isOn,
+  numberAt,
+  type PanControl,
+  type SwitchControl,
+  valueAt,
+} from '../../../simulator/index.ts';
+import { capitalised, controlText, spokenControl } from '../../text/index.ts';
+import { FieldLabel } from './FieldLabel.tsx';
+import { GainField } from './GainField.tsx';
+import type { Hands, Scene } from './scene.ts';
+
+interface Props<C extends Control> {
+  control: C;
+  scene: Scene;
+  hands: Hands;
+}
+
+/** The field of a control, by its kind. */
+export function ControlField({ control, scene, hands }: Props<Control>) {
+  switch (control.kind) {
+    case 'gain':
+      return <GainField control={control} scene={scene} hands={hands} />;
+    case 'switch':
+      return <SwitchField control={control} scene={scene} hands={hands} />;
+    case 'pan':
+      return <PanField control={control} scene={scene} hands={hands} />;
+    case 'choice':
+      return control.address.endsWith('.tap') ? (
+        <TapField control={control} scene={scene} hands={hands} />
+      ) : (
+        <SelectField control={control} scene={scene} hands={hands} />
+      );
+    case 'cord':
+      return <SelectField control={control} scene={scene} hands={hands} />;
+  }
+}
+
+function SwitchField({ control, scene, hands }: Props<SwitchControl>) {
+  const { address, label } = control;
+  const on = isOn(scene.setup, address);
+  const isLocked = scene.locked.has(address);
+  return (
+    <button
+      type="button"
+      class="toggle"
+      aria-pressed={on}
+      data-address={address}
+      disabled={isLocked}
+      onClick={() => hands.send({ type: 'control.set', address, value: !on })}
+    >
+      {capitalised(label)}
+      {isLocked && <span class="lock"> (locked)</span>}
+    </button>
+  );
+}
+
+/** Steps of a pan, as shares of the way from the centre to an end. */
+const PAN_STEP = 0.05;
+const FINE_PAN_STEP = 0.01;
+
+function PanField({ control, scene, hands }: Props<PanControl>) {
+  const { address } = control;
+  const position = numberAt(scene.setup, address);
+  const isLocked = scene.locked.has(address);
+  const id = `${scene.id}-${address}`;
+  const step = (by: number) => hands.send({ type: 'control.step', address, by });
+  return (
+    <div class="field">
+      <FieldLabel id={id} control={control} isLocked={isLocked} />
+      <div class="gain">
+        <button
+          type="button"
+          aria-label={`Turn ${control.label} left`}
+          disabled={isLocked}
+          onClick={() => step(-PAN_STEP)}
+        >
+          ‹
+        </button>
+        <input
+          id={id}
+          type="range"
+          min={-1}
+          max={1}
+          step={FINE_PAN_STEP}
+          value={position}
+          aria-valuetext={spokenControl(control, position)}
+          data-address={address}
+          disabled={isLocked}
+          onKeyDown={(event) => {
+            const by = event.shiftKey ? FINE_PAN_STEP : PAN_STEP;
+            const turn = { ArrowLeft: -by, ArrowDown: -by, ArrowRight: by, ArrowUp: by }[event.key];
+            if (turn !== undefined) step(turn);
+            else if (event.key === 'Backspace') hands.send({ type: 'control.reset', address });
+            else return;
+            event.preventDefault();
+          }}
+          onInput={({ currentTarget }) => {
+            hands.send({ type: 'control.set', address, value: Number(currentTarget.value) });
+          }}
+          onDblClick={() => hands.send({ type: 'control.reset', address })}
+        />
+        <button
+          type="button"
+          aria-label={`Turn ${control.label} right`}
+          disabled={isLocked}
+          onClick={() => step(PAN_STEP)}
+        >
+          ›
+        </button>
+        <output class="figure-field" for={id}>
+          {controlText(control, position)}
+        </output>
+      </div>
+    </div>
+  );
+}
+
+/** Where a send is taken: two words of which one holds. */
+function TapField({ control, scene, hands }: Props<ChoiceControl>) {
+  const { address, label, options } = control;
+  const value = valueAt(scene.setup, address);
+  const isLocked = scene.locked.has(address);
+  return (
+    <fieldset class="tap" disabled={isLocked}>
+      <legend class="visually-hidden">
+        {label}
+        {isLocked && ' (locked)'}
+      </legend>
+      {options.map((option) => (
+        <label key={option.value} class={`tap-choice tap-choice-${option.value}`}>
+          <input
+            type="radio"
+            name={`${scene.id}-${address}`}
+            value={option.value}
+            checked={value === option.value}
+            data-address={address}
+            onChange={() => hands.send({ type: 'control.set', address, value: option.value })}
+          />
+          {option.label}
+        </label>
+      ))}
+    </fieldset>
+  );
+}
+
+function SelectField({ control, scene, hands }: Props<ChoiceControl | CordControl>) {
+  const { address, options, kind } = control;
+  const isLocked = scene.locked.has(address);
+  const id = `${scene.id}-${address}`;
+  return (
+    <div class="field">
+      <FieldLabel id={id} control={control} isLocked={isLocked} />
+      <select
+        id={id}
+        value={String(valueAt(scene.setup, address))}
+        data-address={address}
+        disabled={isLocked}
+        onChange={({ currentTarget }) => {
+          hands.send({ type: 'control.set', address, value: currentTarget.value });
+          // A refused choice leaves the field as it stands on the board.
+          currentTarget.value = String(valueAt(scene.setup, address));
+        }}
+      >
+        {options.map((option) => (
+          <option key={option.value} value={option.value}>
+            {kind === 'cord' && option.value !== 'none' ? `from ${option.label}` : option.label}
+          </option>
+        ))}
+      </select>
+    </div>
+  );
+}

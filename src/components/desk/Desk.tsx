@@ -1,0 +1,102 @@
+import type { ComponentChildren } from 'preact';
+import { useCallback, useMemo, useRef, useState } from 'preact/hooks';
+import { type Address, DESK_MAIN, type Owner } from '../../../simulator/index.ts';
+import { layOut } from '../../drawing/lay-out.ts';
+import { sourceName } from '../../text/index.ts';
+import { Announcer } from './Announcer.tsx';
+import { DeskBar } from './DeskBar.tsx';
+import { DeskDrawing } from './DeskDrawing.tsx';
+import { OwnerSheet } from './OwnerSheet.tsx';
+import { ownersOnWay, ownersToShow } from './owners-to-show.ts';
+import { PathTable } from './PathTable.tsx';
+import { ReadOuts } from './ReadOuts.tsx';
+import type { Hands, Scene } from './scene.ts';
+import type { RunningBoard } from './use-board.ts';
+import { useNarrow } from './use-narrow.ts';
+
+interface Props {
+  /** Sets this desk apart from others on the page. */
+  id: string;
+  board: RunningBoard;
+  follow: string;
+  onFollow: (source: string) => void;
+  /** Owners to draw; all of the desk when left out. */
+  show?: readonly Owner[] | undefined;
+  /** More for the bar above the drawing. */
+  children?: ComponentChildren;
+}
+
+/** A desk that one can turn: its drawing, a sheet with every control, the levels at the outputs, the ways as text. */
+export function Desk({ id, board, follow, onFollow, show, children }: Props) {
+  const { snapshot, solution, send } = board;
+  const { setup, locked } = snapshot.context;
+  const root = useRef<HTMLDivElement>(null);
+  const isNarrow = useNarrow(root);
+  const [selected, setSelected] = useState<Owner>(
+    () => ownersOnWay(setup, solution, follow)[0] ?? DESK_MAIN,
+  );
+
+  const open = useCallback((owner: Owner, control?: Address) => {
+    setSelected(owner);
+    if (control) requestAnimationFrame(() => focusControl(root.current, control));
+  }, []);
+  const hands: Hands = { send, open };
+  const scene: Scene = { id, setup, solution, follow, selected, locked };
+  const only = isNarrow ? selected : undefined;
+  const drawing = useMemo(
+    () => layOut(setup.rig, ownersToShow(setup.rig, show, only)),
+    [setup.rig, show, only],
+  );
+
+  return (
+    <div
+      class="desk"
+      ref={root}
+      onKeyDown={(event) => {
+        if (!isUndoKey(event)) return;
+        event.preventDefault();
+        send({ type: event.shiftKey ? 'redo' : 'undo' });
+      }}
+    >
+      <DeskBar scene={scene} snapshot={snapshot} send={send} onFollow={onFollow}>
+        {children}
+      </DeskBar>
+      <div
+        class={drawing.width < WIDE ? 'desk-work desk-work-beside' : 'desk-work desk-work-under'}
+      >
+        <section class="desk-scroll" tabIndex={0} aria-label="Drawing of the desk">
+          <DeskDrawing
+            drawing={drawing}
+            scene={scene}
+            hands={hands}
+            name={`The desk, with the way of ${sourceName(setup.rig, follow)} lit. The same stands as text under “Ways as text”.`}
+          />
+        </section>
+        <OwnerSheet scene={scene} hands={hands} />
+        <div class="heard-at-outputs">
+          <ReadOuts scene={scene} />
+          <details class="ways">
+            <summary>Ways as text</summary>
+            <PathTable scene={scene} />
+          </details>
+        </div>
+      </div>
+      <Announcer scene={scene} />
+    </div>
+  );
+}
+
+/** A drawing from this width on, in its own units, takes the whole width; the sheet lies under it. */
+const WIDE = 900;
+
+function focusControl(root: HTMLElement | null, control: Address): void {
+  const fields = root?.querySelectorAll<HTMLElement>('.sheet [data-address]') ?? [];
+  const field = [...fields].find(({ dataset }) => dataset['address']?.startsWith(control));
+  field?.focus();
+}
+
+/** Ctrl+Z or ⌘Z outside of a text field, which has an undo of its own. */
+function isUndoKey(event: KeyboardEvent): boolean {
+  const isText = event.target instanceof HTMLInputElement && event.target.type === 'text';
+  return !isText && (event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 'z';
+}

@@ -1,0 +1,54 @@
+import type { ComponentChildren } from 'preact';
+import { type BoardEvent, movesBetween } from '../../../simulator/index.ts';
+import { refusalSentence } from '../../text/index.ts';
+import type { Scene } from './scene.ts';
+import type { RunningBoard } from './use-board.ts';
+
+interface Props {
+  scene: Scene;
+  snapshot: RunningBoard['snapshot'];
+  send: (event: BoardEvent) => void;
+  onFollow: (source: string) => void;
+  children?: ComponentChildren;
+}
+
+/** Above a desk: which source is lit, undo and redo, and why the last edit was refused. */
+export function DeskBar({ scene, snapshot, send, onFollow, children }: Props) {
+  const { past, future, refusal, setup, start } = snapshot.context;
+  const id = `${scene.id}-follow`;
+  const isAtStart =
+    start.rig === setup.rig && movesBetween(setup.rig, start.board, setup.board).length === 0;
+  return (
+    <div class="desk-bar">
+      <label for={id}>
+        <span class="followed-key" aria-hidden="true" /> Follow
+      </label>
+      <select
+        id={id}
+        value={scene.follow}
+        onChange={({ currentTarget }) => onFollow(currentTarget.value)}
+      >
+        {setup.rig.box.tracks.map(({ id: track, label }) => (
+          <option key={track} value={track}>
+            {label}
+          </option>
+        ))}
+      </select>
+      <span class="desk-bar-group">
+        <button type="button" disabled={past.length === 0} onClick={() => send({ type: 'undo' })}>
+          Undo
+        </button>
+        <button type="button" disabled={future.length === 0} onClick={() => send({ type: 'redo' })}>
+          Redo
+        </button>
+        <button type="button" disabled={isAtStart} onClick={() => send({ type: 'board.reset' })}>
+          Start again
+        </button>
+      </span>
+      {children}
+      <p class="refusal" role="alert">
+        {refusal && refusalSentence(setup.rig, refusal)}
+      </p>
+    </div>
+  );
+}

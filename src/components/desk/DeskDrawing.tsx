@@ -1,0 +1,50 @@
+import type { Drawing } from '../../drawing/drawing.ts';
+import { ColumnView } from './ColumnView.tsx';
+import { RailView } from './RailView.tsx';
+import type { Hands, Scene } from './scene.ts';
+
+interface Props {
+  drawing: Drawing;
+  scene: Scene;
+  /** What the picture shows, in one line. */
+  name: string;
+  /** Left out for a picture that only shows. */
+  hands?: Hands | undefined;
+}
+
+/** The desk as its own schematic. A pointer can move things on it; all else is done in the sheet beside it. */
+export function DeskDrawing({ drawing, scene, name, hands }: Props) {
+  const { width, height, columns, rails, rows, tapNames } = drawing;
+  return (
+    <svg
+      class="desk-drawing"
+      viewBox={`0 0 ${width} ${height}`}
+      width={width}
+      height={height}
+      role="img"
+      aria-label={name}
+    >
+      {rows.map(({ text, y }) => (
+        <text key={text} class="row-name" x={58} y={y + 4}>
+          {text}
+        </text>
+      ))}
+      {rails.map((rail) => (
+        <RailView key={rail.owner} rail={rail} scene={scene} hands={hands} />
+      ))}
+      {tapNames && (
+        <>
+          <text class="tap-before" x={tapNames.before.x} y={tapNames.before.y}>
+            before
+          </text>
+          <text class="tap-after" x={tapNames.after.x} y={tapNames.after.y}>
+            after
+          </text>
+        </>
+      )}
+      {columns.map((column) => (
+        <ColumnView key={column.owner} column={column} scene={scene} hands={hands} />
+      ))}
+    </svg>
+  );
+}

@@ -1,0 +1,100 @@
+import { useRef } from 'preact/hooks';
+import { db, faderGain, faderPosition, numberAt } from '../../../simulator/index.ts';
+import type { FaderSlot } from '../../drawing/drawing.ts';
+import { signed } from '../../text/index.ts';
+import { Light, line } from './LitWire.tsx';
+import type { Hands, Scene } from './scene.ts';
+
+const MARKS = [10, 0, -10, -20, -40];
+/** Within this many dB of unity a dragged fader falls into place there; Shift leaves it free. */
+const DETENT = 0.6;
+
+interface Props {
+  slot: FaderSlot;
+  scene: Scene;
+  hands: Hands | undefined;
+}
+
+/** A fader: its slot, its cap, its figure. It can be dragged, or its slot touched where it should go. */
+export function FaderSymbol({ slot, scene, hands }: Props) {
+  const { address, before, x, top, bottom } = slot;
+  const gain = numberAt(scene.setup, address);
+  const heightOf = (value: number) => bottom - faderPosition(db(value)) * (bottom - top);
+  const cap = heightOf(gain);
+  const owner = address.split('.').slice(0, 2).join('.');
+  return (
+    <g>
+      <rect class="slot" x={x - 3} y={top} width={6} height={bottom - top} rx={3} />
+      {MARKS.map((mark) => (
+        <line
+          key={mark}
+          class="tick"
+          x1={x + 8}
+          x2={x + 13}
+          y1={heightOf(mark)}
+          y2={heightOf(mark)}
+        />
+      ))}
+      <Light d={line({ x, y: top }, { x, y: cap })} place={before} scene={scene} />
+      <Light d={line({ x, y: cap }, { x, y: bottom })} place={address} scene={scene} />
+      <rect class="cap" x={x - 14} y={cap - 9} width={28} height={18} rx={4} />
+      <line class="cap-line" x1={x - 14} x2={x + 14} y1={cap} y2={cap} />
+      <text class="figure" x={x + 18} y={cap + 4}>
+        {gain === -Infinity ? 'closed' : signed(gain)}
+      </text>
+      {hands && <FaderHandle slot={slot} owner={owner} scene={scene} hands={hands} />}
+    </g>
+  );
+}
+
+/** The part of a fader that a pointer takes hold of. */
+function FaderHandle({
+  slot: { address, x, top, bottom },
+  owner,
+  scene,
+  hands,
+}: {
+  slot: FaderSlot;
+  owner: string;
+  scene: Scene;
+  hands: Hands;
+}) {
+  const dragging = useRef(false);
+  if (scene.locked.has(address)) return null;
+
+  const setFrom = (event: PointerEvent) => {
+    const target = event.currentTarget as SVGGraphicsElement;
+    const matrix = target.getScreenCTM();
+    if (!matrix) return;
+    const { y } = new DOMPoint(event.clientX, event.clientY).matrixTransform(matrix.inverse());
+    const wanted = Math.round(faderGain((bottom - y) / (bottom - top)) * 10) / 10;
+    const isAtUnity = !event.shiftKey && Math.abs(wanted) < DETENT;
+    hands.send({ type: 'control.set', address, value: isAtUnity ? 0 : wanted });
+  };
+  const end = () => {
+    if (dragging.current) hands.send({ type: 'drag.end' });
+    dragging.current = false;
+  };
+  return (
+    <rect
+      class="hit hit-fader"
+      x={x - 18}
+      y={top - 10}
+      width={36}
+      height={bottom - top + 20}
+      onPointerDown={(event) => {
+        event.currentTarget.setPointerCapture(event.pointerId);
+        dragging.current = true;
+        hands.open(owner);
+        hands.send({ type: 'drag.begin' });
+        setFrom(event);
+      }}
+      onPointerMove={(event) => {
+        if (dragging.current) setFrom(event);
+      }}
+      onPointerUp={end}
+      onPointerCancel={end}
+      onDblClick={() => hands.send({ type: 'control.reset', address })}
+    />
+  );
+}

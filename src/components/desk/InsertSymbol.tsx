@@ -1,0 +1,72 @@
+import { ownerLabel, part } from '../../../simulator/index.ts';
+import type { InsertMark, Point } from '../../drawing/drawing.ts';
+import { insertPatch } from '../../drawing/patch.ts';
+import { LitWire } from './LitWire.tsx';
+import type { Hands, Scene } from './scene.ts';
+
+const WIDTH = 58;
+const HEIGHT = 20;
+const LONGEST_NAME = 11;
+
+interface Props {
+  insert: InsertMark;
+  scene: Scene;
+  hands: Hands | undefined;
+}
+
+/**
+ * An insert as one sees it: a wire straight through; a detour through what is plugged between send and
+ * return; a branch that goes out and does not come back; or a wire that starts anew from the return.
+ */
+export function InsertSymbol({ insert, scene, hands }: Props) {
+  const { owner, top, bottom, device } = insert;
+  const { sentTo, returnedFrom } = insertPatch(scene.setup, owner);
+  const half = HEIGHT / 2;
+  const wire = (name: string, points: Point[]) => (
+    <LitWire wire={{ place: part(owner, name), role: 'strip', points }} scene={scene} />
+  );
+  const plugged = returnedFrom ?? sentTo;
+  return (
+    <g>
+      {!returnedFrom && wire('insert', [top, bottom])}
+      {sentTo &&
+        wire('insert.send', [top, { x: device.x, y: top.y }, { x: device.x, y: device.y - half }])}
+      {returnedFrom &&
+        wire('insert.return', [
+          { x: device.x, y: device.y + half },
+          { x: device.x, y: bottom.y },
+          bottom,
+        ])}
+      {plugged ? (
+        <>
+          <rect
+            class={sentTo === returnedFrom ? 'device' : 'device device-loose'}
+            x={device.x - WIDTH / 2}
+            y={device.y - half}
+            width={WIDTH}
+            height={HEIGHT}
+            rx={3}
+          />
+          <text class="device-name" x={device.x} y={device.y + 3.5}>
+            {shortened(ownerLabel(scene.setup.rig, plugged))}
+          </text>
+        </>
+      ) : (
+        <path class="insert-free" d={`M${top.x - 5} ${device.y}l5 -5l5 5l-5 5z`} />
+      )}
+      {hands && (
+        <rect
+          class="hit"
+          x={top.x - 40}
+          y={top.y}
+          width={60}
+          height={bottom.y - top.y}
+          onClick={() => hands.open(owner, part(owner, 'insert.return'))}
+        />
+      )}
+    </g>
+  );
+}
+
+const shortened = (name: string) =>
+  name.length > LONGEST_NAME ? `${name.slice(0, LONGEST_NAME - 1)}…` : name;

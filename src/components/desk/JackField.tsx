@@ -1,0 +1,56 @@
+import {
+  type Address,
+  fullLabel,
+  inputFedBy,
+  jacks,
+  NONE,
+  partLabel,
+} from '../../../simulator/index.ts';
+import { capitalised } from '../../text/index.ts';
+import type { Hands, Scene } from './scene.ts';
+
+interface Props {
+  jack: Address;
+  scene: Scene;
+  hands: Hands;
+}
+
+/** Where the cord from an output jack leads. Choosing another input moves the cord, in one step. */
+export function JackField({ jack, scene, hands }: Props) {
+  const { rig } = scene.setup;
+  const goal = inputFedBy(scene.setup, jack);
+  const id = `${scene.id}-${jack}`;
+  const inputs = jacks(rig).inputs.filter((input) => !scene.locked.has(input) || input === goal);
+  const isLocked = inputs.length === 0 || (goal !== undefined && scene.locked.has(goal));
+  const move = (to: string) => {
+    hands.send({ type: 'drag.begin' });
+    if (goal) hands.send({ type: 'cord.remove', input: goal });
+    if (to !== NONE) hands.send({ type: 'cord.connect', input: to, output: jack });
+    hands.send({ type: 'drag.end' });
+  };
+  return (
+    <div class="field">
+      <label class="field-label" for={id}>
+        {capitalised(partLabel(rig, jack) || fullLabel(rig, jack))}
+        {isLocked && <span class="lock"> (locked)</span>}
+      </label>
+      <select
+        id={id}
+        value={goal ?? NONE}
+        data-address={jack}
+        disabled={isLocked}
+        onChange={({ currentTarget }) => {
+          move(currentTarget.value);
+          currentTarget.value = goal ?? NONE;
+        }}
+      >
+        <option value={NONE}>not plugged</option>
+        {inputs.map((input) => (
+          <option key={input} value={input}>
+            to {fullLabel(rig, input)}
+          </option>
+        ))}
+      </select>
+    </div>
+  );
+}

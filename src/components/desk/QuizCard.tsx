@@ -1,0 +1,112 @@
+import { useMemo, useState } from 'preact/hooks';
+import {
+  answer,
+  type OptionResult,
+  type Question,
+  type Quiz,
+  simulate,
+} from '../../../simulator/index.ts';
+import { layOut } from '../../drawing/lay-out.ts';
+import { gainText, heardSentence, levelText, sourceName } from '../../text/index.ts';
+import { DeskDrawing } from './DeskDrawing.tsx';
+import { ownersOnWay } from './owners-to-show.ts';
+import type { Scene } from './scene.ts';
+
+/** A quiz: its questions one under the other, each with its drawing, each answered by the simulator. */
+export function QuizCard({ quiz }: { quiz: Quiz }) {
+  return (
+    <section class="quiz" aria-labelledby={`${quiz.id}-title`}>
+      <h3 id={`${quiz.id}-title`}>{quiz.title}</h3>
+      <ol class="questions">
+        {quiz.questions.map((question) => (
+          <li key={question.id}>
+            <QuestionCard quizId={quiz.id} question={question} />
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+}
+
+function QuestionCard({ quizId, question }: { quizId: string; question: Question }) {
+  const { id, rig, ask, explain, follow, board } = question;
+  const name = `${quizId}-${id}`;
+  const [chosen, setChosen] = useState<string>();
+  const [checked, setChecked] = useState<{ option: OptionResult; attempt: number }>();
+  const options = useMemo(() => inOrder(question, answer(question)), [question]);
+  const scene = useMemo((): Scene => {
+    const setup = { rig, board };
+    const solution = simulate(setup);
+    return { id: name, setup, solution, follow, selected: undefined, locked: new Set() };
+  }, [rig, board, follow, name]);
+  const drawing = useMemo(
+    () => layOut(rig, ownersOnWay(scene.setup, scene.solution, follow)),
+    [rig, scene, follow],
+  );
+  const check = () => {
+    const option = options.find((one) => one.id === chosen);
+    if (option) setChecked({ option, attempt: (checked?.attempt ?? 0) + 1 });
+  };
+  return (
+    <form
+      class="question"
+      onSubmit={(event) => {
+        event.preventDefault();
+        check();
+      }}
+    >
+      <fieldset>
+        <legend>{ask}</legend>
+        <div class="desk-scroll">
+          <DeskDrawing
+            drawing={drawing}
+            scene={scene}
+            name={`The desk of this question, with the way of ${sourceName(rig, follow)} lit.`}
+          />
+        </div>
+        {options.map((option) => (
+          <label key={option.id} class="option">
+            <input
+              type="radio"
+              name={name}
+              value={option.id}
+              checked={chosen === option.id}
+              onChange={() => setChosen(option.id)}
+            />
+            {optionText(question, option)}
+          </label>
+        ))}
+        <button type="submit" disabled={chosen === undefined}>
+          Check
+        </button>
+      </fieldset>
+      {checked && (
+        <div
+          class={checked.option.holds ? 'check check-passed' : 'check check-not-yet'}
+          role="status"
+        >
+          <p>
+            Attempt {checked.attempt}.{' '}
+            <strong class="check-word">{checked.option.holds ? 'Passed' : 'Not yet'}</strong>{' '}
+            {checked.option.reason}
+          </p>
+          {checked.option.judgement && (
+            <p class="check-heard">{heardSentence(rig, checked.option.judgement)}</p>
+          )}
+          {checked.option.holds && <p>{explain}</p>}
+        </div>
+      )}
+    </form>
+  );
+}
+
+/** Numbers stand from low to high, so that their order says nothing; statements stand as written. */
+const inOrder = ({ kind }: Question, options: OptionResult[]): OptionResult[] =>
+  kind === 'number' ? [...options].sort((a, b) => Number(a.value) - Number(b.value)) : options;
+
+function optionText(question: Question, { id, value }: OptionResult): string {
+  if (question.kind === 'statements') {
+    return question.options.find((option) => option.id === id)?.text ?? id;
+  }
+  return question.quantity.kind === 'level' ? levelText(value) : gainText(Number(value));
+}

@@ -1,0 +1,68 @@
+import { numberAt, ownerLabel, ownerOf, part } from '../../../simulator/index.ts';
+import type { Rail } from '../../drawing/drawing.ts';
+import { goalOf } from '../../drawing/patch.ts';
+import { signed } from '../../text/index.ts';
+import { LitWire } from './LitWire.tsx';
+import type { Hands, Scene } from './scene.ts';
+
+interface Props {
+  rail: Rail;
+  scene: Scene;
+  hands: Hands | undefined;
+}
+
+/** A bus that runs across, with its master level and the name of what it feeds. */
+export function RailView({ rail, scene, hands }: Props) {
+  const { owner, label, y, wires, end, master } = rail;
+  const goal = goalOf(scene.setup, part(owner, 'out'));
+  return (
+    <g>
+      <text class="rail-name" x={58} y={y + 4}>
+        {label}
+      </text>
+      {wires.map((wire) => (
+        <LitWire key={wire.place} wire={wire} scene={scene} />
+      ))}
+      {master && (
+        <>
+          <path class="stage" d={`M${master.at.x - 8} ${y - 9}v18l16 -9z`} />
+          <MasterFigure gain={numberAt(scene.setup, master.address)} x={master.at.x} y={y} />
+        </>
+      )}
+      {end && (
+        <text class="goal" x={end.x} y={y + 4}>
+          {goal ? ownerLabel(scene.setup.rig, ownerOf(goal)) : 'not plugged'}
+        </text>
+      )}
+      {hands && master && (
+        <>
+          <rect
+            class="hit"
+            x={2}
+            y={y - 14}
+            width={58}
+            height={28}
+            onClick={() => hands.open(owner)}
+          />
+          <rect
+            class="hit"
+            x={master.at.x - 16}
+            y={y - 16}
+            width={130}
+            height={32}
+            onClick={() => hands.open(owner, master.address)}
+          />
+        </>
+      )}
+    </g>
+  );
+}
+
+function MasterFigure({ gain, x, y }: { gain: number; x: number; y: number }) {
+  if (gain === 0) return null;
+  return (
+    <text class="figure" x={x - 8} y={y - 12}>
+      {gain === -Infinity ? 'closed' : signed(gain)}
+    </text>
+  );
+}

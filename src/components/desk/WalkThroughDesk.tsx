@@ -1,0 +1,62 @@
+import { useState } from 'preact/hooks';
+import { type Claim, judge, type WalkThrough } from '../../../simulator/index.ts';
+import { claimSentence, heardSentence, shownSentence } from '../../text/index.ts';
+import { Desk } from './Desk.tsx';
+import { useBoard } from './use-board.ts';
+
+/** A desk that moves step by step. Between the steps every control can be turned as well. */
+export function WalkThroughDesk({ walkThrough }: { walkThrough: WalkThrough }) {
+  const { id, rig, title, steps, show } = walkThrough;
+  const first = steps[0];
+  const board = useBoard({ setup: { rig, board: first?.board ?? walkThrough.start } });
+  const [index, setIndex] = useState(0);
+  const [follow, setFollow] = useState(first?.follow ?? '');
+  const step = steps[index];
+
+  const go = (to: number) => {
+    const next = steps[to];
+    if (!next) return;
+    setIndex(to);
+    setFollow(next.follow);
+    board.send({ type: 'setup.load', setup: { rig, board: next.board } });
+  };
+  const hearing = { setup: board.snapshot.context.setup, solution: board.solution };
+  const whatIsHeard = (claim: Claim) => {
+    const judgement = judge(claim, hearing);
+    if (judgement.holds) return shownSentence(rig, judgement);
+    // Somebody moved the desk since the step: what the step says no longer holds.
+    return `${claimSentence(rig, claim)} Not as the desk stands now. ${heardSentence(rig, judgement)}`;
+  };
+  return (
+    <section class="walk-through" aria-labelledby={`${id}-title`}>
+      <h3 id={`${id}-title`}>{title}</h3>
+      <div class="step">
+        <p class="step-count">
+          Step {index + 1} of {steps.length}
+        </p>
+        <div aria-live="polite">
+          <p>{step?.say}</p>
+          <ul class="heard">
+            {step?.heard.map((claim) => (
+              <li key={JSON.stringify(claim)}>{whatIsHeard(claim)}</li>
+            ))}
+          </ul>
+        </div>
+        <div class="task-bar">
+          <button type="button" disabled={index === 0} onClick={() => go(index - 1)}>
+            Back
+          </button>
+          <button
+            type="button"
+            class="button-main"
+            disabled={index === steps.length - 1}
+            onClick={() => go(index + 1)}
+          >
+            Next step
+          </button>
+        </div>
+      </div>
+      <Desk id={id} board={board} follow={follow} onFollow={setFollow} show={show} />
+    </section>
+  );
+}

@@ -1,0 +1,145 @@
+import {
+  type Address,
+  DESK_MAIN,
+  deskOwner,
+  type Owner,
+  part,
+  type Rig,
+  type StripStage,
+  type StripType,
+} from '../../simulator/index.ts';
+import { mainColumn, RISER_SIDE, subgroupColumn } from './bus-column.ts';
+import type { Drawing, Rail, RowName, WireLine } from './drawing.ts';
+import { layRows, type Rows, typesInUse } from './rows.ts';
+import { stripColumn } from './strip-column.ts';
+
+const GUTTER = 66;
+const STRIP = 78;
+const BUS = 92;
+/** The stages of a subgroup, as rows that all columns share. */
+const BUS_ROWS: StripType = {
+  id: 'bus',
+  stereo: true,
+  stages: ['insert', 'fader', 'mute'],
+  taps: { pre: 'insert', post: 'mute' },
+};
+/** Room at the right for the names of what the buses feed. */
+const ENDS = 112;
+
+/**
+ * Lays out a desk, or the part of it whose owners are listed: strips run down, buses run across.
+ * It depends on the rig alone; where the controls stand changes nothing about it.
+ *
+ * @param show owners to be drawn. Without a strip, an aux or a subgroup in it, none of that kind is drawn;
+ *   when it is left out, all are.
+ */
+export function layOut(rig: Rig, show?: readonly Owner[]): Drawing {
+  const isShown = ({ id }: { readonly id: string }) => !show || show.includes(deskOwner(id));
+  const strips = rig.desk.strips.filter(isShown);
+  const auxes = rig.desk.auxes.filter(isShown);
+  const subgroups = rig.desk.subgroups.filter(isShown);
+  const types = [...typesInUse(rig, strips), BUS_ROWS];
+  const rows = layRows(types, auxes.length, subgroups.length);
+  const shown = { rig, rows, auxes, subgroups };
+
+  let x = GUTTER;
+  const next = (width: number) => {
+    x += width;
+    return x - width / 2;
+  };
+  const stripColumns = strips.map((strip) => stripColumn(shown, strip, next(STRIP)));
+  const stripsEnd = x;
+  x += 10;
+  const subgroupColumns = subgroups.map((subgroup, index) =>
+    subgroupColumn(shown, subgroup, rows.subgroups[index] ?? 0, next(BUS)),
+  );
+  const showsMain = !show || show.includes(DESK_MAIN);
+  const mainColumns = showsMain ? [mainColumn(shown, next(BUS))] : [];
+  const columnsEnd = x;
+  const width = columnsEnd + ENDS;
+
+  const riserOf = (owner: Owner) => {
+    const column = [...subgroupColumns, ...mainColumns].find((one) => one.owner === owner);
+    return (column?.x ?? stripsEnd + RISER_SIDE) - RISER_SIDE;
+  };
+  const rails = [
+    ...auxes.map(({ id, label }, index): Rail => {
+      const owner = deskOwner(id);
+      const y = rows.auxes[index] ?? 0;
+      const master = { address: part(owner, 'level'), at: { x: columnsEnd - 4, y } };
+      return {
+        owner,
+        role: 'aux',
+        label,
+        y,
+        master,
+        wires: [
+          across(part(owner, 'sum'), 'aux', GUTTER, master.at.x, y),
+          across(part(owner, 'level'), 'aux', master.at.x, columnsEnd + 22, y),
+        ],
+        end: { x: columnsEnd + 30, y },
+      };
+    }),
+    ...subgroups.map(({ id, label }, index): Rail => {
+      const owner = deskOwner(id);
+      const y = rows.subgroups[index] ?? 0;
+      return bus(owner, 'subgroup', label.replace(/^Subgroup/, 'Sub'), y, riserOf(owner));
+    }),
+    ...(showsMain ? [bus(DESK_MAIN, 'main', 'Main', rows.main, riserOf(DESK_MAIN))] : []),
+  ];
+  const [firstStrip] = stripColumns;
+  return {
+    width,
+    height: rows.height,
+    columns: [...stripColumns, ...subgroupColumns, ...mainColumns],
+    rails,
+    rows: rowNames(rows),
+    tapNames:
+      auxes.length > 0 && firstStrip
+        ? {
+            before: { x: firstStrip.x + 6, y: rows.band.top + 10 },
+            after: { x: firstStrip.x - 28, y: rows.band.top + 10 },
+          }
+        : undefined,
+  };
+}
+
+const across = (
+  place: Address,
+  role: WireLine['role'],
+  from: number,
+  to: number,
+  y: number,
+): WireLine => ({
+  place,
+  role,
+  points: [
+    { x: from, y },
+    { x: to, y },
+  ],
+});
+
+const bus = (
+  owner: Owner,
+  role: 'subgroup' | 'main',
+  label: string,
+  y: number,
+  riser: number,
+): Rail => ({
+  owner,
+  role,
+  label,
+  y,
+  wires: [across(part(owner, 'sum'), role, GUTTER, riser, y)],
+  end: undefined,
+  master: undefined,
+});
+
+function rowNames(rows: Rows): RowName[] {
+  const name = ([stage, y]: readonly [StripStage, number]): RowName => ({ text: stage, y });
+  return [
+    { text: 'from', y: rows.top - 16 },
+    ...[...rows.above].map(name),
+    ...[...rows.below].map(name),
+  ];
+}
