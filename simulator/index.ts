@@ -1,31 +1,46 @@
 /** The one public door of the simulator. */
 
-export { DEFAULT_BOARD, inputFedBy, isOn, movesBetween, numberAt, pickAt, valueAt, withValues } from './board/board.ts';
 export type { Board, Move, Setup } from './board/board.ts';
-export { boardMachine } from './board/board-machine.ts';
+export {
+  DEFAULT_BOARD,
+  inputFedBy,
+  isOn,
+  movesBetween,
+  numberAt,
+  pickAt,
+  valueAt,
+  withValues,
+} from './board/board.ts';
 export type { BoardContext, BoardEvent, BoardInput } from './board/board-machine.ts';
+export { boardMachine } from './board/board-machine.ts';
 export type { Edit, Refusal } from './board/edit.ts';
-export { parseRig, parseSetup, setupData, setupSchema } from './board/setup-file.ts';
 export type { SetupFile } from './board/setup-file.ts';
+export { boardOf, parseRig, parseSetup, setupData, setupSchema } from './board/setup-file.ts';
 export type { Circuit, Signal, Stage, Wire } from './circuit/circuit.ts';
 export { checkDocument } from './file/check-document.ts';
-export { InputError } from './file/input-error.ts';
 export type { Problem } from './file/input-error.ts';
+export { InputError } from './file/input-error.ts';
 export { nearestNames } from './file/nearest-names.ts';
-export { MAX_FILE_LENGTH, readDocument } from './file/read-document.ts';
+export { MAX_FILE_LENGTH, placeText, readDocument } from './file/read-document.ts';
 export type { Check, Claim, ClaimOf, Probe } from './grade/check.ts';
 export { grade } from './grade/grade.ts';
 export { judge } from './grade/judge.ts';
 export { lockedControls } from './grade/locks.ts';
-export { answer, parseQuiz, quizSchema } from './grade/quiz.ts';
 export type { OptionResult, Question, Quiz } from './grade/quiz.ts';
-export { parseScenario, scenarioSchema } from './grade/scenario.ts';
+export { answer, parseQuiz, quizSchema } from './grade/quiz.ts';
 export type { Proof, Scenario } from './grade/scenario.ts';
-export { parseWalkThrough, walkThroughSchema } from './grade/walk-through.ts';
+export { parseScenario, scenarioSchema } from './grade/scenario.ts';
+export type {
+  CheckResult,
+  Heard,
+  Judgement,
+  Reason,
+  SignalCount,
+  Verdict,
+} from './grade/verdict.ts';
 export type { WalkThrough, WalkThroughStep } from './grade/walk-through.ts';
-export type { CheckResult, Heard, Judgement, Reason, SignalCount, Verdict } from './grade/verdict.ts';
+export { parseWalkThrough, walkThroughSchema } from './grade/walk-through.ts';
 export * from './rig/address.ts';
-export { misfitOf, NONE } from './rig/control.ts';
 export type {
   ChoiceControl,
   Control,
@@ -37,23 +52,34 @@ export type {
   PanControl,
   SwitchControl,
 } from './rig/control.ts';
-export { controls } from './rig/controls.ts';
+export { misfitOf, NONE } from './rig/control.ts';
 export type { Controls } from './rig/controls.ts';
+export { controls } from './rig/controls.ts';
 export { jacks } from './rig/jacks.ts';
 export { fullLabel, ownerLabel, partLabel } from './rig/labels.ts';
+export type {
+  Aux,
+  Device,
+  FileBoard,
+  Output,
+  Rig,
+  Strip,
+  StripStage,
+  StripType,
+  Track,
+} from './rig/schema.ts';
 export { rigSchema } from './rig/schema.ts';
-export type { Aux, Device, Output, Rig, Strip, StripStage, StripType, Track } from './rig/schema.ts';
-export { levelAt, levelOf } from './solve/levels.ts';
 export type { Level } from './solve/levels.ts';
+export { levelAt, levelOf } from './solve/levels.ts';
 export type { Loop } from './solve/loop.ts';
 export { simulate } from './solve/simulate.ts';
 export type { Solution } from './solve/solve.ts';
-export { passes, placesOf } from './trace/path.ts';
 export type { LegLevel, Path, PathStep } from './trace/path.ts';
+export { passes, placesOf } from './trace/path.ts';
 export { MOST_PATHS, paths } from './trace/paths.ts';
-export { stopOf } from './trace/stops.ts';
 export type { Stop } from './trace/stops.ts';
-export { faderGain, faderPosition, FADER_FLOOR, FADER_TOP } from './units/fader.ts';
+export { stopOf } from './trace/stops.ts';
+export { FADER_FLOOR, FADER_TOP, faderGain, faderPosition } from './units/fader.ts';
 export * from './units/level.ts';
-export { PAN_LAWS } from './units/pan.ts';
 export type { PanLaw } from './units/pan.ts';
+export { PAN_LAWS } from './units/pan.ts';

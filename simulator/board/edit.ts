@@ -2,7 +2,15 @@ import type { Address } from '../rig/address.ts';
 import { type ControlValue, type Misfit, misfitOf, NONE } from '../rig/control.ts';
 import { controls } from '../rig/controls.ts';
 import type { Rig } from '../rig/schema.ts';
-import { type Board, DEFAULT_BOARD, inputFedBy, movesBetween, type Setup, valueAt, withValues } from './board.ts';
+import {
+  type Board,
+  DEFAULT_BOARD,
+  inputFedBy,
+  movesBetween,
+  type Setup,
+  valueAt,
+  withValues,
+} from './board.ts';
 import { stepped } from './step.ts';
 
 /** One edit of a board. */
@@ -51,7 +59,12 @@ export function edit(setup: Setup, change: Edit, rules: EditRules): EditResult {
     case 'control.reset': {
       const control = controls(setup.rig).get(change.address);
       if (!control) return refuse({ code: 'no-such-control', address: change.address });
-      return set(setup, change.address, startOf(setup.rig, rules)[change.address] ?? control.default, rules);
+      return set(
+        setup,
+        change.address,
+        startOf(setup.rig, rules)[change.address] ?? control.default,
+        rules,
+      );
     }
     case 'board.reset':
       return { setup: { rig: setup.rig, board: startOf(setup.rig, rules) } };
@@ -97,7 +110,9 @@ function set(setup: Setup, address: Address, value: ControlValue, rules: EditRul
       return refuse({ code: 'output-in-use', output: String(value), input });
     }
   }
-  return { setup: { rig: setup.rig, board: withValues(setup.rig, setup.board, { [address]: value }) } };
+  return {
+    setup: { rig: setup.rig, board: withValues(setup.rig, setup.board, { [address]: value }) },
+  };
 }
 
 function load(setup: Setup, loaded: Setup, { locked }: EditRules): EditResult {

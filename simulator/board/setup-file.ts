@@ -54,6 +54,10 @@ export function boardFrom(
   return withValues(rig, {}, fromFile(rig, values));
 }
 
+/** A board of values that stand in a program or a page, not in a file. @throws InputError like {@link boardFrom}. */
+export const boardOf = (where: string, rig: Rig, values: FileBoard): Board =>
+  boardFrom({ file: where, data: values, lineOf: () => undefined }, [], rig, values);
+
 /** Values of a file as values of controls: `-inf` becomes `-Infinity` where a gain can be closed. */
 export function fromFile(rig: Rig, values: FileBoard): Board {
   const known = controls(rig);

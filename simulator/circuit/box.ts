@@ -57,7 +57,11 @@ export function addBox(wiring: Wiring, setup: Setup): void {
   };
   for (const { owner, direct, panned } of [...tracks, ...buses]) {
     assign(part(owner, 'to'), direct, panned);
-    const feed = wiring.through(part(owner, 'main'), panned, switchRatio(setup, part(owner, 'main')));
+    const feed = wiring.through(
+      part(owner, 'main'),
+      panned,
+      switchRatio(setup, part(owner, 'main')),
+    );
     wiring.join(feed, mainSum, 1);
   }
   assign(part(BOX_MAIN, 'to'), main, main);

@@ -8,7 +8,8 @@ export const gainRatio = (setup: Setup, address: Address): number =>
   ratioOf(db(numberAt(setup, address)));
 
 /** Ratio of an assign or a feed: 1 where it is on, 0 where it is off. */
-export const switchRatio = (setup: Setup, address: Address): number => (isOn(setup, address) ? 1 : 0);
+export const switchRatio = (setup: Setup, address: Address): number =>
+  isOn(setup, address) ? 1 : 0;
 
 /** Ratio of a mute: 0 where it is on. */
 export const muteRatio = (setup: Setup, address: Address): number => (isOn(setup, address) ? 0 : 1);
@@ -18,7 +19,12 @@ export const polarityRatio = (setup: Setup, address: Address): number =>
   isOn(setup, address) ? -1 : 1;
 
 /** Ratios of a pan to left and right: by the law for one leg, as a balance for two. */
-export function panRatios(setup: Setup, address: Address, law: PanLaw, width: 1 | 2): [number, number] {
+export function panRatios(
+  setup: Setup,
+  address: Address,
+  law: PanLaw,
+  width: 1 | 2,
+): [number, number] {
   const position = numberAt(setup, address);
   const { left, right } = width === 1 ? panMono(law, position) : balance(position);
   return [left, right];

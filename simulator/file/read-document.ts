@@ -84,7 +84,10 @@ function offsetOf(root: unknown, place: PlaceInFile): number | undefined {
 }
 
 /** What the parser found wrong. It gives up on very deep nesting when its stack is full. */
-function malformation({ message, code }: YAMLError | YAMLWarning): Pick<Problem, 'expected' | 'found'> {
+function malformation({
+  message,
+  code,
+}: YAMLError | YAMLWarning): Pick<Problem, 'expected' | 'found'> {
   if (message.startsWith('Maximum call stack')) return TOO_DEEP;
   if (code === 'MULTIPLE_DOCS') return { expected: 'one document', found: 'a second one' };
   const [found = code] = message.split(/ at line|\n/);
@@ -130,10 +133,15 @@ function plain(node: unknown, place: PlaceInFile, report: Report): unknown {
     }
     return Object.fromEntries(entries);
   }
-  return plainScalar(isScalar(node) ? node.value : node, (problem) => report(problem, offset, place));
+  return plainScalar(isScalar(node) ? node.value : node, (problem) =>
+    report(problem, offset, place),
+  );
 }
 
-function plainScalar(value: unknown, report: (problem: Pick<Problem, 'expected' | 'found'>) => void) {
+function plainScalar(
+  value: unknown,
+  report: (problem: Pick<Problem, 'expected' | 'found'>) => void,
+) {
   if (value === -Infinity) return '-inf';
   if (value === Infinity) return 'inf';
   const plainTypes = ['string', 'boolean', 'number'];

@@ -1,9 +1,9 @@
-import { buildCircuit } from '../circuit/build-circuit.ts';
 import { DEFAULT_BOARD } from '../board/board.ts';
+import { buildCircuit } from '../circuit/build-circuit.ts';
 import type { PlaceInFile } from '../file/read-document.ts';
+import { ownerOf } from '../rig/address.ts';
 import type { Contradiction } from '../rig/check-rig.ts';
 import { controls } from '../rig/controls.ts';
-import { ownerOf } from '../rig/address.ts';
 import type { Rig } from '../rig/schema.ts';
 import type { Claim, Probe } from './check.ts';
 
@@ -54,7 +54,8 @@ export function strangersIn(claim: Claim, rig: Rig): Contradiction[] {
       expect(isStop(name), ['through', index], 'a place or an owner of the rig', name);
     });
   }
-  if (claim.kind === 'avoids') expect(isStop(claim.past), ['past'], 'a place of the rig', claim.past);
+  if (claim.kind === 'avoids')
+    expect(isStop(claim.past), ['past'], 'a place of the rig', claim.past);
   if (claim.kind === 'dry-and-through') {
     expect(isStop(claim.through), ['through'], 'a place or an owner of the rig', claim.through);
   }

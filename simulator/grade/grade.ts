@@ -13,9 +13,7 @@ export function grade(scenario: Scenario, board: Board): Verdict {
   const { rig, checks, open, start } = scenario;
   const setup = { rig, board };
   const hearing = { setup, solution: simulate(setup) };
-  const results = checks.map(
-    (check): CheckResult => ({ check, ...judge(check.claim, hearing) }),
-  );
+  const results = checks.map((check): CheckResult => ({ check, ...judge(check.claim, hearing) }));
   const weight = (list: readonly CheckResult[]) =>
     list.reduce((sum, { check }) => sum + check.weight, 0);
   const moved = movedLocks(rig, open, start, board);

@@ -1,6 +1,6 @@
-import { outputPlace, type Address } from '../rig/address.ts';
 import type { Setup } from '../board/board.ts';
 import { signalsNamed } from '../circuit/circuit.ts';
+import { type Address, outputPlace } from '../rig/address.ts';
 import { type Level, levelOf } from '../solve/levels.ts';
 import type { Solution } from '../solve/solve.ts';
 import { passes } from '../trace/path.ts';
@@ -8,7 +8,14 @@ import { paths } from '../trace/paths.ts';
 import { stopAfter } from '../trace/stops.ts';
 import type { Claim, ClaimOf } from './check.ts';
 import { carryOut, type Probing } from './probe.ts';
-import { arrivals, changesMost, whereTheyPart, whyMissed, whyNot, whyOutOfOrder } from './reasons.ts';
+import {
+  arrivals,
+  changesMost,
+  whereTheyPart,
+  whyMissed,
+  whyNot,
+  whyOutOfOrder,
+} from './reasons.ts';
 import type { Judgement, Reason } from './verdict.ts';
 
 /** What a claim is judged by: a setup, and what stands in it. */
@@ -83,14 +90,19 @@ function judgeReaches(claim: ClaimOf<'reaches'>, hearing: Hearing): Judgement {
   const isLow = level < claim.minDbu;
   const second = ways.find((way) => way !== loudest && way.signal === loudest.signal);
   const doubled = !isLow && second ? [whereTheyPart(loudest, second)] : [];
-  const reasons = [...doubled, ...changesMost(loudest, isLow ? 'lowers' : 'raises'), ...arrivals(ways)];
+  const reasons = [
+    ...doubled,
+    ...changesMost(loudest, isLow ? 'lowers' : 'raises'),
+    ...arrivals(ways),
+  ];
   return { claim, holds, heard, reasons };
 }
 
 function judgeAbsent(claim: ClaimOf<'absent'>, hearing: Hearing): Judgement {
   const { ways, silent, level } = listen(claim, hearing);
   const holds = level === -Infinity;
-  const reasons = level === undefined ? unstableLoops(hearing.solution) : [...silent, ...arrivals(ways)];
+  const reasons =
+    level === undefined ? unstableLoops(hearing.solution) : [...silent, ...arrivals(ways)];
   return { claim, holds, heard: { kind: 'level', level }, reasons };
 }
 

@@ -24,12 +24,19 @@ export function matches(pattern: string, address: Address): boolean {
 /** The controls that a task locks: all that none of its patterns opens. */
 export function lockedControls(rig: Rig, open: readonly string[]): ReadonlySet<Address> {
   return new Set(
-    [...controls(rig).keys()].filter((address) => !open.some((pattern) => matches(pattern, address))),
+    [...controls(rig).keys()].filter(
+      (address) => !open.some((pattern) => matches(pattern, address)),
+    ),
   );
 }
 
 /** Locked controls that stand elsewhere than at the start. */
-export const movedLocks = (rig: Rig, open: readonly string[], start: Board, board: Board): Address[] => {
+export const movedLocks = (
+  rig: Rig,
+  open: readonly string[],
+  start: Board,
+  board: Board,
+): Address[] => {
   const locked = lockedControls(rig, open);
   return movesBetween(rig, start, board)
     .map(({ control }) => control.address)

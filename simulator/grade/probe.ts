@@ -1,15 +1,8 @@
-import {
-  type Board,
-  controlAt,
-  numberAt,
-  pickAt,
-  type Setup,
-  withValues,
-} from '../board/board.ts';
+import { type Board, controlAt, numberAt, pickAt, type Setup, withValues } from '../board/board.ts';
 import { type Address, deskOwner, legsOf, part, stripTypeOf } from '../rig/address.ts';
 import { controls } from '../rig/controls.ts';
-import { simulate } from '../solve/simulate.ts';
 import { levelOf } from '../solve/levels.ts';
+import { simulate } from '../solve/simulate.ts';
 import type { Solution } from '../solve/solve.ts';
 import type { Db } from '../units/level.ts';
 import type { Probe } from './check.ts';

@@ -1,14 +1,14 @@
 import * as z from 'zod/mini';
 import { type Board, withValues } from '../board/board.ts';
-import { fileBoardSchema, type Rig } from '../rig/schema.ts';
 import { fromFile } from '../board/setup-file.ts';
+import { fileBoardSchema, type Rig } from '../rig/schema.ts';
 import { type Level, levelOf } from '../solve/levels.ts';
 import { simulate } from '../solve/simulate.ts';
 import type { Db } from '../units/level.ts';
 import { claimSchema, probeSchema } from './check.ts';
 import { type Hearing, judge, placeNamed } from './judge.ts';
 import { carryOut } from './probe.ts';
-import { type RigFinder, shortWords, taskHead, taskId, TaskReader, words } from './task-file.ts';
+import { type RigFinder, shortWords, TaskReader, taskHead, taskId, words } from './task-file.ts';
 import type { Judgement } from './verdict.ts';
 
 /** A number that the simulator can compute: a level in dBu, or by how many dB it moves with a probe. */
@@ -82,6 +82,7 @@ export interface Quiz {
 export function parseQuiz(file: string, text: string, findRig: RigFinder): Quiz {
   const reader = new TaskReader(file, text, quizSchema, findRig);
   const { data, rig } = reader;
+  reader.shown(data.show);
   reader.uniqueIds(['questions'], data.questions);
   const questions = data.questions.map((question, index): Question => {
     const at = ['questions', index];

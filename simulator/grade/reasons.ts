@@ -59,5 +59,5 @@ export function whyOutOfOrder(path: Path, stops: readonly Address[]): Reason | u
     return next < 0;
   });
   if (late < 0) return undefined;
-  return { code: 'wrong-order', path, first: stops[late] ?? '', then: stops[late - 1] ?? '' };
+  return { code: 'wrong-order', path, first: stops[late] ?? '', second: stops[late - 1] ?? '' };
 }

@@ -4,7 +4,7 @@ import { controls } from '../rig/controls.ts';
 import { fileBoardSchema, type Rig } from '../rig/schema.ts';
 import { type Check, checkSchema } from './check.ts';
 import { matches } from './locks.ts';
-import { type RigFinder, shortWords, taskHead, taskId, TaskReader, words } from './task-file.ts';
+import { type RigFinder, shortWords, TaskReader, taskHead, taskId, words } from './task-file.ts';
 
 const changes = fileBoardSchema;
 
@@ -56,6 +56,8 @@ export interface Scenario {
   readonly title: string;
   readonly concept: string;
   readonly rig: Rig;
+  /** Owners that are drawn; all of the desk when left out. */
+  readonly show?: readonly string[] | undefined;
   readonly brief: readonly string[];
   readonly follow: string;
   readonly start: Board;
@@ -85,6 +87,7 @@ export function parseScenario(file: string, text: string, findRig: RigFinder): S
     board: reader.board(['mistakes', index, 'changes'], solution, values),
     fails,
   }));
+  reader.shown(data.show);
   reader.uniqueIds(['checks'], data.checks);
   reader.uniqueIds(['mistakes'], data.mistakes);
   data.checks.forEach(({ claim }, index) => {

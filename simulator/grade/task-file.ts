@@ -5,6 +5,7 @@ import { checkDocument, problemIn } from '../file/check-document.ts';
 import { InputError, type Problem } from '../file/input-error.ts';
 import { type FileDocument, type PlaceInFile, readDocument } from '../file/read-document.ts';
 import { type Contradiction, misfitsIn } from '../rig/check-rig.ts';
+import { controls } from '../rig/controls.ts';
 import type { FileBoard, Rig } from '../rig/schema.ts';
 import type { Claim } from './check.ts';
 import { hasSource, strangersIn } from './check-claim.ts';
@@ -21,6 +22,8 @@ export const taskHead = {
   title: shortWords,
   /** Id of the rig that the task is set on. */
   rig: taskId,
+  /** Owners of the desk that are drawn: `desk.ch3`. All when left out. */
+  show: z.optional(z.array(shortWords).check(z.minLength(1), z.maxLength(60))),
 };
 
 /** Finds a rig by its id; nothing when there is none. */
@@ -71,8 +74,21 @@ export class TaskReader<T extends { readonly rig: string }> {
   uniqueIds(at: PlaceInFile, list: readonly { readonly id: string }[]): void {
     list.forEach(({ id }, index) => {
       if (list.findIndex((other) => other.id === id) < index) {
-        this.note([...at, index], [{ at: ['id'], expected: 'an id of its own', found: `"${id}" twice` }]);
+        this.note(
+          [...at, index],
+          [{ at: ['id'], expected: 'an id of its own', found: `"${id}" twice` }],
+        );
       }
+    });
+  }
+
+  /** Notes owners to be drawn that the desk does not have. */
+  shown(show: readonly string[] | undefined): void {
+    const owners = new Set([...controls(this.rig).values()].map(({ owner }) => owner));
+    show?.forEach((owner, index) => {
+      if (owner.startsWith('desk.') && owners.has(owner)) return;
+      const expected = 'a strip, an aux, a subgroup or the main bus of the desk';
+      this.note(['show', index], [{ at: [], expected, found: `"${owner}"` }]);
     });
   }
 

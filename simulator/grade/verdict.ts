@@ -37,7 +37,12 @@ export type Reason =
   /** It arrives by this way. */
   | { readonly code: 'arrives'; readonly path: Path }
   /** This place on the way changes its level most. */
-  | { readonly code: 'changes-most'; readonly path: Path; readonly place: Address; readonly gain: Db }
+  | {
+      readonly code: 'changes-most';
+      readonly path: Path;
+      readonly place: Address;
+      readonly gain: Db;
+    }
   /** Two ways part here, and meet again there. */
   | {
       readonly code: 'parts';
@@ -59,7 +64,12 @@ export type Reason =
   | { readonly code: 'misses'; readonly path: Path; readonly stop: Address }
   | { readonly code: 'passes'; readonly path: Path; readonly stop: Address }
   /** It passes both, but the later one first. */
-  | { readonly code: 'wrong-order'; readonly path: Path; readonly first: Address; readonly then: Address }
+  | {
+      readonly code: 'wrong-order';
+      readonly path: Path;
+      readonly first: Address;
+      readonly second: Address;
+    }
   /** These places feed one another. */
   | {
       readonly code: 'loop';

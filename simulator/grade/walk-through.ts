@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 import type { Board } from '../board/board.ts';
 import { fileBoardSchema, type Rig } from '../rig/schema.ts';
 import { type Claim, claimSchema } from './check.ts';
-import { type RigFinder, taskHead, taskId, TaskReader, words } from './task-file.ts';
+import { type RigFinder, TaskReader, taskHead, taskId, words } from './task-file.ts';
 
 /** The format of a walk-through: the desk moves step by step, and each step says what is heard then. */
 export const walkThroughSchema = z.strictObject({
@@ -38,6 +38,8 @@ export interface WalkThrough {
   readonly title: string;
   readonly rig: Rig;
   readonly start: Board;
+  /** Owners that are drawn; all of the desk when left out. */
+  readonly show?: readonly string[] | undefined;
   readonly steps: readonly WalkThroughStep[];
 }
 
@@ -47,6 +49,7 @@ export function parseWalkThrough(file: string, text: string, findRig: RigFinder)
   const { data, rig } = reader;
   const start = reader.board(['start'], {}, data.start);
   reader.source(['follow'], data.follow);
+  reader.shown(data.show);
   reader.uniqueIds(['steps'], data.steps);
   let board = start;
   let follow = data.follow;
@@ -61,5 +64,6 @@ export function parseWalkThrough(file: string, text: string, findRig: RigFinder)
     return { id: step.id, say: step.say, board, follow, heard: step.heard };
   });
   reader.finish();
-  return { id: data.id, revision: data.revision, title: data.title, rig, start, steps };
+  const { id, revision, title, show } = data;
+  return { id, revision, title, rig, start, show, steps };
 }

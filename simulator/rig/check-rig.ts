@@ -66,7 +66,10 @@ export function misfitsIn(rig: Rig, board: FileBoard, under: FileBoard = {}): Co
         },
       ];
     }
-    const misfit = misfitOf(control, control.kind === 'gain' && value === '-inf' ? -Infinity : value);
+    const misfit = misfitOf(
+      control,
+      control.kind === 'gain' && value === '-inf' ? -Infinity : value,
+    );
     if (!misfit) return [];
     const hint =
       misfit.code === 'no-such-option' ? hintFrom(String(value), misfit.options) : undefined;
@@ -126,7 +129,9 @@ function duplicates(kin: readonly NamedPlace[]): Contradiction[] {
       seen.add(id);
       return [];
     }
-    return [{ at, expected: 'an id of its own', found: `"${id}" a second time`, hint: 'Rename one.' }];
+    return [
+      { at, expected: 'an id of its own', found: `"${id}" a second time`, hint: 'Rename one.' },
+    ];
   });
 }
 
@@ -176,12 +181,20 @@ function stripTypes(rig: Rig): Contradiction[] {
         !stereo && stages.includes('pan') && stages.indexOf('insert') > stages.indexOf('pan');
       const strayTaps = (['pre', 'post'] as const).filter((tap) => !stages.includes(taps[tap]));
       return [
-        ...(twice ? [{ at: [...at, 'stages'], expected: 'each stage once', found: `${twice} twice` }] : []),
+        ...(twice
+          ? [{ at: [...at, 'stages'], expected: 'each stage once', found: `${twice} twice` }]
+          : []),
         ...(stages.includes('pan')
           ? []
           : [{ at: [...at, 'stages'], expected: 'a pan stage', found: stages.join(', ') }]),
         ...(lateInsert
-          ? [{ at: [...at, 'stages'], expected: 'the insert before the pan', found: stages.join(', ') }]
+          ? [
+              {
+                at: [...at, 'stages'],
+                expected: 'the insert before the pan',
+                found: stages.join(', '),
+              },
+            ]
           : []),
         ...strayTaps.map((tap) => ({
           at: [...at, 'taps', tap],

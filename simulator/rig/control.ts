@@ -54,7 +54,12 @@ export type Control = GainControl | SwitchControl | PanControl | ChoiceControl |
 /** Why a value does not fit a control. */
 export type Misfit =
   | { readonly code: 'wrong-type'; readonly expected: 'number' | 'switch' | 'option' }
-  | { readonly code: 'out-of-range'; readonly min: number; readonly max: number; readonly closes: boolean }
+  | {
+      readonly code: 'out-of-range';
+      readonly min: number;
+      readonly max: number;
+      readonly closes: boolean;
+    }
   | { readonly code: 'no-such-option'; readonly options: readonly string[] };
 
 /** Why a value does not fit a control; nothing when it fits. Never throws, whatever the value. */

@@ -6,18 +6,31 @@ import { PAN_LAWS } from '../units/pan.ts';
  * meets them; where their controls stand is the board's business.
  */
 
-const slug = z.string().check(
-  z.regex(/^[a-z][a-z0-9-]*$/),
-  z.maxLength(40),
-  z.describe('An id: lower-case letters, digits and hyphens, a letter first. Unique among its kin.'),
-);
+const slug = z
+  .string()
+  .check(
+    z.regex(/^[a-z][a-z0-9-]*$/),
+    z.maxLength(40),
+    z.describe(
+      'An id: lower-case letters, digits and hyphens, a letter first. Unique among its kin.',
+    ),
+  );
 const label = z
   .string()
   .check(z.minLength(1), z.maxLength(60), z.describe('The name that a person reads.'));
 const mark = z
   .string()
   .check(z.minLength(1), z.maxLength(4), z.describe('What stands on the strip: 1, 2, R1.'));
-const stereo = z._default(z.boolean(), false);
+const stereo = z
+  ._default(z.boolean(), false)
+  .check(z.describe('Whether it has two sides, left and right.'));
+const panLaw = z
+  ._default(z.enum(PAN_LAWS), 'equal-power')
+  .check(
+    z.describe(
+      'How a pan divides a signal: −3.01, −4.52 or −6.02 dB at the centre, in this order.',
+    ),
+  );
 
 const trackSchema = z.strictObject({
   id: slug,
@@ -33,9 +46,13 @@ const trackSchema = z.strictObject({
 });
 
 const boxSchema = z.strictObject({
-  tracks: z.array(trackSchema).check(z.minLength(1), z.maxLength(256)),
-  buses: z._default(z.array(z.strictObject({ id: slug, label })).check(z.maxLength(64)), []),
-  panLaw: z._default(z.enum(PAN_LAWS), 'equal-power'),
+  tracks: z
+    .array(trackSchema)
+    .check(z.minLength(1), z.maxLength(256), z.describe('The recordings that play.')),
+  buses: z
+    ._default(z.array(z.strictObject({ id: slug, label })).check(z.maxLength(64)), [])
+    .check(z.describe('Buses inside the box. One can feed those that stand after it.')),
+  panLaw,
 });
 
 const converterSchema = z.strictObject({
@@ -44,7 +61,11 @@ const converterSchema = z.strictObject({
     .check(z.gte(1), z.lte(256), z.describe('How many outputs there are: out1, out2 and so on.')),
   fullScaleDbu: z
     .number()
-    .check(z.gte(-20), z.lte(40), z.describe('Alignment: the level in dBu that 0 dBFS comes out at.')),
+    .check(
+      z.gte(-20),
+      z.lte(40),
+      z.describe('Alignment: the level in dBu that 0 dBFS comes out at.'),
+    ),
 });
 
 /** Stages that a strip can be made of. `pan` is a balance on a stereo strip. */
@@ -70,45 +91,74 @@ const stripTypeSchema = z.strictObject({
 export const AUX_TAPS = ['pre', 'post', 'switchable'] as const;
 
 const deskSchema = z.strictObject({
-  panLaw: z._default(z.enum(PAN_LAWS), 'equal-power'),
-  stripTypes: z.array(stripTypeSchema).check(z.minLength(1), z.maxLength(8)),
+  panLaw,
+  stripTypes: z
+    .array(stripTypeSchema)
+    .check(z.minLength(1), z.maxLength(8), z.describe('What a strip can be made of.')),
   strips: z
-    .array(z.strictObject({ id: slug, mark, label, type: slug }))
-    .check(z.minLength(1), z.maxLength(256)),
-  auxes: z._default(
-    z.array(z.strictObject({ id: slug, label, tap: z.enum(AUX_TAPS) })).check(z.maxLength(32)),
-    [],
-  ),
-  subgroups: z._default(
-    z.array(z.strictObject({ id: slug, label })).check(
-      z.maxLength(32),
-      z.describe('Subgroups; each is a stereo pair with an insert, a fader and an assign to the main bus.'),
+    .array(
+      z.strictObject({
+        id: slug,
+        mark,
+        label,
+        type: slug.check(z.describe('Id of its strip type.')),
+      }),
+    )
+    .check(z.minLength(1), z.maxLength(256), z.describe('The strips, from left to right.')),
+  auxes: z
+    ._default(
+      z
+        .array(
+          z.strictObject({
+            id: slug,
+            label,
+            tap: z
+              .enum(AUX_TAPS)
+              .check(z.describe('Where sends are taken: fixed, or switchable on each strip.')),
+          }),
+        )
+        .check(z.maxLength(32)),
+      [],
+    )
+    .check(z.describe('Aux buses. Every strip has a send to each.')),
+  subgroups: z
+    ._default(z.array(z.strictObject({ id: slug, label })).check(z.maxLength(32)), [])
+    .check(
+      z.describe(
+        'Each is a stereo pair with an insert, a fader, a mute and an assign to the main bus.',
+      ),
     ),
-    [],
-  ),
 });
 
 const deviceSchema = z.strictObject({
   id: slug,
   label,
-  kind: z.enum(['gain', 'compressor', 'reverb']),
-  inputs: z._default(z.union([z.literal(1), z.literal(2)]), 1),
-  outputs: z._default(z.union([z.literal(1), z.literal(2)]), 1),
+  kind: z.enum(['gain', 'compressor', 'reverb']).check(z.describe('What it does.')),
+  inputs: z
+    ._default(z.union([z.literal(1), z.literal(2)]), 1)
+    .check(z.describe('How many input jacks it has.')),
+  outputs: z
+    ._default(z.union([z.literal(1), z.literal(2)]), 1)
+    .check(z.describe('How many output jacks: as many as inputs; a reverb may have more.')),
 });
 
 const outputSchema = z.strictObject({ id: slug, label, stereo });
 
 /** The value of a control in a file: a number, `-inf` for closed, true or false, or the name of an option or jack. */
-export const fileValueSchema = z.union([z.number(), z.boolean(), z.string().check(z.maxLength(80))]);
+export const fileValueSchema = z.union([
+  z.number(),
+  z.boolean(),
+  z.string().check(z.maxLength(80)),
+]);
 export const fileBoardSchema = z.record(z.string().check(z.maxLength(160)), fileValueSchema);
 
 export const rigSchema = z.strictObject({
   id: slug,
   label,
-  box: boxSchema,
-  converter: converterSchema,
-  desk: deskSchema,
-  rack: z._default(z.array(deviceSchema).check(z.maxLength(64)), []),
+  box: boxSchema.check(z.describe('The computer side: tracks, buses, and a main mix of its own.')),
+  converter: converterSchema.check(z.describe('Where the box becomes analog.')),
+  desk: deskSchema.check(z.describe('Strips, auxes, subgroups, and the main bus.')),
+  rack: z._default(z.array(deviceSchema).check(z.maxLength(64)), []).check(z.describe('Outboard.')),
   outputs: z
     .array(outputSchema)
     .check(
@@ -116,9 +166,13 @@ export const rigSchema = z.strictObject({
       z.maxLength(64),
       z.describe('Where sound ends up: what is captured, and what somebody listens to.'),
     ),
-  defaults: z._default(fileBoardSchema, {}).check(
-    z.describe('Where controls and cords stand when the room is as one finds it, where that is not the usual default.'),
-  ),
+  defaults: z
+    ._default(fileBoardSchema, {})
+    .check(
+      z.describe(
+        'Where controls and cords stand when the room is as one finds it, where that is not the usual default.',
+      ),
+    ),
 });
 
 /** What exists: the box, the converter, the desk, the rack and the outputs. */

@@ -53,7 +53,10 @@ export class Columns {
   }
 
   /** Power of what stands at a row, by recorded signal; of the columns that `counts` accepts. */
-  powersOf({ columns, ratios }: Row, counts = (_column: number) => true): Float64Array<ArrayBuffer> {
+  powersOf(
+    { columns, ratios }: Row,
+    counts = (_column: number) => true,
+  ): Float64Array<ArrayBuffer> {
     const powers = new Float64Array(this.signalCount);
     columns.forEach((column, index) => {
       const squared = (ratios[index] ?? 0) ** 2;

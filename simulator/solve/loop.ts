@@ -65,7 +65,10 @@ export function settleLoop(
     const solved = parts.hasUnknownInput ? undefined : parts.rowsWith(gains);
     if (!solved) break;
     const wanted = parts.gainsHeard(solved);
-    const distance = Math.max(0, ...[...wanted].map(([stage, gain]) => Math.abs(gain - (gains.get(stage) ?? 0))));
+    const distance = Math.max(
+      0,
+      ...[...wanted].map(([stage, gain]) => Math.abs(gain - (gains.get(stage) ?? 0))),
+    );
     if (distance < SETTLED_DB) {
       settled = solved;
       break;
@@ -77,7 +80,9 @@ export function settleLoop(
       ]),
     );
   }
-  const { ring, ratio } = strongestRing(circuit, component, (stage) => ratioOf(gains.get(stage) ?? UNITY));
+  const { ring, ratio } = strongestRing(circuit, component, (stage) =>
+    ratioOf(gains.get(stage) ?? UNITY),
+  );
   // What comes in from an unstable loop has no level, but that does not make this loop unstable.
   const stable =
     settled !== undefined || (parts.hasUnknownInput && parts.rowsWith(gains) !== undefined);
@@ -114,7 +119,9 @@ class LoopParts {
     this.#position = new Map(stages.map((stage, position) => [stage, position]));
     this.compressors = stages.filter((stage) => kind(stage) === 'compressor');
     this.#decorrelators = stages.filter((stage) => kind(stage) === 'decorrelator');
-    this.#ownColumn = new Map(this.#decorrelators.map((stage) => [stage, columns.addDecorrelated()]));
+    this.#ownColumn = new Map(
+      this.#decorrelators.map((stage) => [stage, columns.addDecorrelated()]),
+    );
     let hasUnknownInput = false;
     this.#entering = stages.map((stage) => {
       const terms: Term[] = [];

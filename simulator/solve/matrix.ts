@@ -39,7 +39,9 @@ export function solveFeedback(a: Matrix, sides: readonly Float64Array[]): Float6
       subtract(right[row], right[known], at(row, known));
     }
     const target = right[row];
-    if (target) for (let side = 0; side < target.length; side += 1) target[side] = (target[side] ?? 0) / at(row, row);
+    if (target)
+      for (let side = 0; side < target.length; side += 1)
+        target[side] = (target[side] ?? 0) / at(row, row);
   }
   return right;
 }

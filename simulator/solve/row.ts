@@ -26,7 +26,9 @@ export interface Term {
 
 /** The sum of some rows, each through its ratio: the same signal by several ways adds in voltage. */
 export function combine(terms: readonly Term[]): Row {
-  const [first, ...others] = terms.filter(({ row, ratio }) => ratio !== 0 && row.columns.length > 0);
+  const [first, ...others] = terms.filter(
+    ({ row, ratio }) => ratio !== 0 && row.columns.length > 0,
+  );
   if (!first) return SILENT;
   if (others.length === 0) return scale(first.row, first.ratio);
   const sums = new Map<number, number>();

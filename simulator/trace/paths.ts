@@ -186,11 +186,15 @@ function pathFrom(
     steps,
     gain: gainBetween(signal.level, level),
     level,
-    inverted: [...arrived.values()].every((leg) => [...leg.values()].every((voltage) => voltage < 0)),
+    inverted: [...arrived.values()].every((leg) =>
+      [...leg.values()].every((voltage) => voltage < 0),
+    ),
     decorrelated,
   };
 }
 
 /** Level of several paths' arrivals in power; silence when there are none. */
 export const levelOfPaths = (list: readonly Path[]): Dbu =>
-  list.length === 0 ? SILENCE : levelOfPower(list.reduce((sum, { level }) => sum + powerOf(level), 0));
+  list.length === 0
+    ? SILENCE
+    : levelOfPower(list.reduce((sum, { level }) => sum + powerOf(level), 0));

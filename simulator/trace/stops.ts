@@ -59,9 +59,13 @@ function stopBetween(circuit: Circuit, starts: readonly number[], output: Addres
     level = deeper;
   }
 
-  const reached = new Set([...closedBefore].flatMap(([stage, closed]) => (closed.length === 0 ? [stage] : [])));
+  const reached = new Set(
+    [...closedBefore].flatMap(([stage, closed]) => (closed.length === 0 ? [stage] : [])),
+  );
   const unplugged = [...reached].filter((stage) => (onwards[stage] ?? []).length === 0);
-  const stuck = [...reached].filter((stage) => (onwards[stage] ?? []).every(({ isClosed }) => isClosed));
+  const stuck = [...reached].filter((stage) =>
+    (onwards[stage] ?? []).every(({ isClosed }) => isClosed),
+  );
   const ends = unplugged.length > 0 ? unplugged : stuck;
   const openings = [...stagesLeadingTo(circuit, goals)].filter(
     (stage) => (wires[stage] ?? []).length === 0 && stages[stage]?.law.kind !== 'source',

@@ -55,7 +55,7 @@ export const gainBetween = (from: Dbu, to: Dbu): Db =>
   (from === SILENCE && to === SILENCE ? 0 : to - from) as Db;
 
 /** Voltage ratio of a gain in dB; a closed path is 0. */
-export const ratioOf = (gain: Db): Ratio => 10 ** (gain / 20) as Ratio;
+export const ratioOf = (gain: Db): Ratio => (10 ** (gain / 20)) as Ratio;
 
 /** Gain in dB of a voltage ratio, whatever its sign; 0 is a closed path. */
 export const gainOf = (ratio: number): Db => (20 * Math.log10(Math.abs(ratio))) as Db;

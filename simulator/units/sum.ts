@@ -32,4 +32,3 @@ export function sumCoherent(arrivals: readonly Arrival[]): Dbu {
   );
   return (20 * Math.log10(Math.abs(voltage))) as Dbu;
 }
-

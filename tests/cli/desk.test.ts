@@ -1,0 +1,205 @@
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { Readable } from 'node:stream';
+import { fileURLToPath } from 'node:url';
+import { afterAll, expect, test } from 'vitest';
+import { type Board, parseRig, type Rig, setupData } from '../../simulator/index.ts';
+import { runDesk } from '../../src/cli/run-desk.ts';
+import { readCourse } from '../../src/course/index.ts';
+
+const DESK = fileURLToPath(new URL('../../src/cli/desk.ts', import.meta.url));
+const RIG_FILE = fileURLToPath(new URL('../../lessons/rigs/net-loft.yaml', import.meta.url));
+const netLoft = parseRig('net-loft.yaml', readFileSync(RIG_FILE, 'utf8'));
+const folder = mkdtempSync(join(tmpdir(), 'desk-'));
+
+afterAll(() => rmSync(folder, { recursive: true }));
+
+/** Runs the command line, with a text on standard input. */
+const desk = (args: readonly string[], input = '') => runDesk(args, Readable.from([input]));
+
+/** The same as a process of its own. */
+function spawnDesk(args: readonly string[], input: string) {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [DESK, ...args], {
+    input,
+    encoding: 'utf8',
+  });
+  return { exitCode: status, stdout, stderr };
+}
+
+const setupText = (board: Board = {}, rig: Rig = netLoft): string =>
+  JSON.stringify(setupData({ rig, board }), null, 2);
+
+function fileWith(name: string, text: string): string {
+  const path = join(folder, name);
+  writeFileSync(path, text);
+  return path;
+}
+
+test('run as a process: output and exit code of a verdict, of bad input, and of a table', () => {
+  const scenario = readCourse().scenarios.get('tenor-in-line');
+  if (!scenario) throw new Error('Expected the scenario tenor-in-line.');
+  const failed = spawnDesk(['grade', scenario.id, '-'], setupText(scenario.start));
+  expect([failed.exitCode, failed.stderr]).toEqual([1, '']);
+  expect(failed.stdout).toMatch(/^Not yet: \d+ of \d+ points\.$/m);
+  const refused = spawnDesk(['levels', '-'], 'rig: 3');
+  expect([refused.exitCode, refused.stdout]).toEqual([2, '']);
+  expect(refused.stderr).toMatch(
+    /^standard input:1 at rig: expected a map of keys, but found 3\.$/m,
+  );
+  expect(spawnDesk(['controls', '-'], setupText()).exitCode).toBe(0);
+});
+
+test('levels: a table of every source at every output, silence as −∞', async () => {
+  const { exitCode, stdout, stderr } = await desk(['levels', fileWith('room.json', setupText())]);
+  expect([exitCode, stderr]).toEqual([0, '']);
+  const cello = stdout.split('\n').find((line) => line.startsWith('Cello'));
+  expect(cello?.split(/\s+/)).toEqual(['Cello', '+3.0', '−∞', '−∞']);
+});
+
+test('levels --json: silence is "-inf", a level below a send of −6 dB is 3 − 6 = −3 dBu', async () => {
+  const { stdout } = await desk(
+    ['levels', '-', '--json', '--at', 'headphones-a'],
+    setupText({ 'desk.ch3.aux1': -6 }),
+  );
+  const { places, loops } = JSON.parse(stdout);
+  expect(places).toHaveLength(1);
+  expect(places[0].place).toBe('out.headphones-a');
+  expect(places[0].sources.cello).toBeCloseTo(-3, 9);
+  expect(places[0].sources.tenor).toBe('-inf');
+  expect(loops).toEqual([]);
+});
+
+test('levels: an unstable loop is named, and what it reaches is unknown, null in JSON', async () => {
+  const howling = setupText({ 'desk.ret1.aux3': 0, 'desk.ch3.aux3': 0 });
+  const { exitCode, stdout } = await desk(['levels', '-'], howling);
+  expect(exitCode).toBe(0);
+  expect(stdout).toMatch(/Together +unknown/);
+  expect(stdout).toMatch(/feed one another in a loop/);
+  const data = JSON.parse((await desk(['levels', '-', '--json'], howling)).stdout);
+  expect(data.places[0].total).toBeNull();
+  expect(data.loops[0].stable).toBe(false);
+});
+
+test('paths: the ways, or where the source stops', async () => {
+  const args = ['paths', '-', '--source', 'cello', '--output', 'capture'];
+  const data = JSON.parse((await desk([...args, '--json'], setupText())).stdout);
+  expect(data.ways.map(({ steps }: { steps: { place: string }[] }) => steps[0]?.place)).toEqual([
+    'box.cello.source',
+  ]);
+  expect((await desk(args, setupText({ 'desk.ch3.mute': true }))).stdout).toBe(
+    'Cello does not reach Capture: the mute of Strip 3 Cello is on.\n',
+  );
+});
+
+test('grade: 0 for a solution, 1 for the start, by id of the course', async () => {
+  const scenario = readCourse().scenarios.get('tenor-in-line');
+  if (!scenario) throw new Error('Expected the scenario tenor-in-line.');
+  const passed = await desk(['grade', scenario.id, '-', '--json'], setupText(scenario.solution));
+  expect(passed.exitCode).toBe(0);
+  expect(JSON.parse(passed.stdout)).toMatchObject({ scenario: scenario.id, passed: true });
+  const failed = await desk(['grade', scenario.id, '-'], setupText(scenario.start));
+  expect(failed.exitCode).toBe(1);
+  expect(failed.stdout).toMatch(/^Not yet: Every way of Tenor/m);
+});
+
+test('grade: a setup on another rig is bad input, with the line of the difference', async () => {
+  const [first, ...others] = netLoft.box.tracks;
+  if (!first) throw new Error('Expected a track.');
+  const rig = {
+    ...netLoft,
+    box: { ...netLoft.box, tracks: [{ ...first, levelDbfs: -9 }, ...others] },
+  };
+  const { exitCode, stdout, stderr } = await desk(
+    ['grade', 'tenor-in-line', '-'],
+    setupText({}, rig),
+  );
+  expect([exitCode, stdout]).toEqual([2, '']);
+  expect(stderr).toMatch(
+    /^standard input:\d+ at rig\.box\.tracks\[0\]\.levelDbfs: expected -20, .* but found -9\./,
+  );
+});
+
+test('controls --json: every control with its value', async () => {
+  const { stdout } = await desk(
+    ['controls', '-', '--json'],
+    setupText({ 'desk.ch3.fader': -Infinity }),
+  );
+  const found = JSON.parse(stdout).find(
+    ({ address }: { address: string }) => address === 'desk.ch3.fader',
+  );
+  expect(found).toMatchObject({ kind: 'gain', unit: 'dB', default: 0, value: '-inf' });
+});
+
+test('schema: a JSON Schema with a title', async () => {
+  const { exitCode, stdout } = await desk(['schema', 'walk-through']);
+  expect(exitCode).toBe(0);
+  expect(JSON.parse(stdout)).toMatchObject({ title: 'Walk-through', type: 'object' });
+});
+
+test('check-lessons: the course of this repository has no complaints', async () => {
+  const { exitCode, stdout, stderr } = await desk(['check-lessons']);
+  expect([exitCode, stderr]).toEqual([0, '']);
+  expect(stdout).toMatch(/, 0 complaints, /);
+});
+
+test.each<[string, readonly string[], RegExp]>([
+  ['no command', [], /^desk: expected one of the commands .* but found nothing\. Try --help\.$/m],
+  ['an unknown command', ['levles'], /but found "levles"\. Nearest: levels\./],
+  ['an unknown option', ['levels', '-', '--jsn'], /but found "--jsn"\. Nearest: --json\./],
+  ['a missing operand', ['grade', 'tenor-in-line'], /expected SETUP, but found nothing/],
+  ['a missing option', ['paths', '-', '--source', 'cello'], /expected --output ID/],
+  ['an unknown scenario', ['grade', 'tenor-in-lin', '-'], /Nearest: tenor-in-line,/],
+  ['a file that is not there', ['levels', 'no-such.yaml'], /^no-such\.yaml: .* no such file\.$/m],
+  [
+    'an unknown source',
+    ['paths', '-', '--source', 'celo', '--output', 'capture'],
+    /Nearest: cello,/,
+  ],
+  ['an unknown place', ['levels', '-', '--at', 'rack.plat'], /Nearest: rack\.plate\.in,/],
+])('exit code 2 and a hint: %s', async (_what, args, said) => {
+  const { exitCode, stdout, stderr } = await desk(args, setupText());
+  expect([exitCode, stdout]).toEqual([2, '']);
+  expect(stderr).toMatch(said);
+});
+
+test('exit code 2 with file and line for every problem of a setup', async () => {
+  const text = setupText({ 'desk.ch3.fader': -6, 'desk.ch3.pan': 0.5 })
+    .replace('"desk.ch3.fader": -6', '"desk.ch3.fadr": -6')
+    .replace('"desk.ch3.pan": 0.5', '"desk.ch3.pan": 5');
+  const path = fileWith('bad.json', text);
+  const { exitCode, stderr } = await desk(['levels', path]);
+  expect(exitCode).toBe(2);
+  const lines = stderr.trimEnd().split('\n');
+  expect(lines).toHaveLength(2);
+  expect(lines[0]).toMatch(/bad\.json:\d+ at board.*"desk\.ch3\.fadr".*Nearest: desk\.ch3\.fader,/);
+  expect(lines[1]).toMatch(/bad\.json:\d+ at board.*expected -1 to 1, but found 5/);
+});
+
+test('a file over the cap is refused by its size, and standard input where it passes the cap', async () => {
+  const large = '#'.repeat(300_000);
+  expect((await desk(['levels', fileWith('large.yaml', large)])).stderr).toMatch(
+    /found 300000 bytes/,
+  );
+  const { exitCode, stderr } = await desk(['levels', '-'], large);
+  expect(exitCode).toBe(2);
+  expect(stderr).toMatch(/^standard input: expected at most 262144 bytes/);
+});
+
+test('control characters of a file do not reach the terminal, on either stream', async () => {
+  const [first, ...others] = netLoft.box.tracks;
+  if (!first) throw new Error('Expected a track.');
+  const label = 'Te\u001b[31mnor\nforged\u202e';
+  const rig = { ...netLoft, box: { ...netLoft.box, tracks: [{ ...first, label }, ...others] } };
+  const shown = (await desk(['levels', '-'], setupText({}, rig))).stdout;
+  expect(shown).toContain('Te\\u001b[31mnor\\u000aforged\\u202e');
+  const data = (
+    await desk(['levels', '-', '--json', '--at', 'box.tenor.source'], setupText({}, rig))
+  ).stdout;
+  expect(JSON.parse(data).places[0].name).toContain(label);
+  const { stderr: refused } = await desk(['levels', '-'], setupText({ '\u001b[2J\nx': 1 }));
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: they must not be there.
+  expect(shown + data + refused).not.toMatch(/[\u0000-\u0009\u000b-\u001f\u202e]/);
+  expect(refused.trimEnd().split('\n')).toHaveLength(1);
+});

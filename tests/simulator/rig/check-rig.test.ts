@@ -1,0 +1,216 @@
+import { describe, expect, test } from 'vitest';
+import { InputError, type Problem } from '../../../simulator/file/input-error.ts';
+import { smallRoom } from '../small-room.ts';
+
+/** What is wrong with the small room after a change to its text. */
+function problemsAfter(change: (text: string) => string): readonly Problem[] {
+  try {
+    smallRoom(change);
+  } catch (error) {
+    if (error instanceof InputError) return error.problems;
+    throw error;
+  }
+  return [];
+}
+
+const replacing = (from: string, to: string) => (text: string) => {
+  if (!text.includes(from)) throw new Error(`The small room has no ${from}.`);
+  return text.replace(from, to);
+};
+const adding = (line: string) => (text: string) => `${text}  ${line}\n`;
+
+test('the small room itself has nothing wrong', () => {
+  expect(problemsAfter((text) => text)).toEqual([]);
+});
+
+describe('reading a rig refuses', () => {
+  test.each<[string, (text: string) => string, string, string]>([
+    [
+      'two tracks with one id',
+      replacing('id: horn', 'id: viola'),
+      'box.tracks[1].id',
+      '"viola" a second time',
+    ],
+    [
+      'a track and a bus with one id',
+      replacing('id: heap', 'id: organ'),
+      'box.buses[1].id',
+      '"organ" a second time',
+    ],
+    [
+      'a strip and an aux with one id',
+      replacing('id: ears', 'id: b'),
+      'desk.auxes[0].id',
+      '"b" a second time',
+    ],
+    [
+      'a subgroup and an aux with one id',
+      replacing('id: band', 'id: late'),
+      'desk.subgroups[0].id',
+      '"late" a second time',
+    ],
+    [
+      'two strip types with one id',
+      replacing(
+        '    - id: wide\n',
+        '    - id: narrow\n      stages: [pan]\n      taps: { pre: pan, post: pan }\n    - id: wide\n',
+      ),
+      'desk.stripTypes[1].id',
+      '"narrow" a second time',
+    ],
+    [
+      'two devices with one id',
+      replacing('id: boost', 'id: hall'),
+      'rack[3].id',
+      '"hall" a second time',
+    ],
+    [
+      'two outputs with one id',
+      replacing('id: cans', 'id: tape'),
+      'outputs[1].id',
+      '"tape" a second time',
+    ],
+    [
+      'a track called main',
+      replacing('id: viola', 'id: main'),
+      'box.tracks[0].id',
+      'the reserved "main"',
+    ],
+    [
+      'a bus called none',
+      replacing('id: stack', 'id: none'),
+      'box.buses[0].id',
+      'the reserved "none"',
+    ],
+    [
+      'a bus called as an output',
+      replacing('id: stack', 'id: out3-4'),
+      'box.buses[0].id',
+      'the reserved "out3-4"',
+    ],
+    [
+      'a strip called main',
+      replacing('{ id: c,', '{ id: main,'),
+      'desk.strips[2].id',
+      'the reserved "main"',
+    ],
+    [
+      'an aux called as a part of a strip',
+      replacing('id: wash', 'id: pan'),
+      'desk.auxes[1].id',
+      'the reserved "pan"',
+    ],
+    [
+      'a subgroup called as a part of a strip',
+      replacing('id: band', 'id: insert'),
+      'desk.subgroups[0].id',
+      'the reserved "insert"',
+    ],
+    [
+      'a strip of no known type',
+      replacing('Hall return, type: wide', 'Hall return, type: broad'),
+      'desk.strips[3].type',
+      '"broad"',
+    ],
+    [
+      'a tap on a stage that the strip lacks',
+      replacing(
+        'taps: { pre: insert, post: mute }\n    - id: wide',
+        'taps: { pre: insert, post: mute }\n    - id: wider\n      stages: [pan]\n      taps: { pre: trim, post: pan }\n    - id: wide',
+      ),
+      'desk.stripTypes[1].taps.pre',
+      'trim',
+    ],
+    [
+      'a stage that stands twice',
+      replacing(
+        'stages: [trim, insert, fader, mute, pan]',
+        'stages: [trim, insert, fader, trim, mute, pan]',
+      ),
+      'desk.stripTypes[1].stages',
+      'trim twice',
+    ],
+    [
+      'a strip without a pan',
+      replacing('stages: [trim, insert, fader, mute, pan]', 'stages: [trim, insert, fader, mute]'),
+      'desk.stripTypes[1].stages',
+      'trim, insert, fader, mute',
+    ],
+    [
+      'a mono insert behind the pan',
+      replacing(
+        'insert, fader, mute, pan]\n      taps: { pre: insert',
+        'pan, insert, fader, mute]\n      taps: { pre: insert',
+      ),
+      'desk.stripTypes[0].stages',
+      'trim, polarity, pan, insert, fader, mute',
+    ],
+    [
+      'a compressor with fewer outputs than inputs',
+      replacing('inputs: 2, outputs: 2', 'inputs: 2'),
+      'rack[1].outputs',
+      '1',
+    ],
+    [
+      'a gain with more outputs than inputs',
+      replacing('kind: gain', 'kind: gain, outputs: 2'),
+      'rack[3].outputs',
+      '2',
+    ],
+    [
+      'a reverb with fewer outputs than inputs',
+      replacing('kind: reverb, outputs: 2', 'kind: reverb, inputs: 2'),
+      'rack[2].outputs',
+      '1',
+    ],
+    [
+      'a default for no control',
+      adding('desk.d.fader: -3'),
+      'defaults["desk.d.fader"]',
+      '"desk.d.fader"',
+    ],
+    ['a default out of range', adding('desk.c.fader: 10.5'), 'defaults["desk.c.fader"]', '10.5'],
+    [
+      'a closed default where nothing closes',
+      adding('desk.c.trim: -.inf'),
+      'defaults["desk.c.trim"]',
+      '"-inf"',
+    ],
+    ['a default of the wrong kind', adding('desk.c.mute: 1'), 'defaults["desk.c.mute"]', '1'],
+    [
+      'a default that is no option',
+      adding('box.stack.to: out7'),
+      'defaults["box.stack.to"]',
+      '"out7"',
+    ],
+    [
+      'two cords out of one jack',
+      adding('desk.c.in: converter.out2'),
+      'defaults["desk.c.in"]',
+      'converter.out2 plugged into both desk.b.in and desk.c.in',
+    ],
+  ])('%s', (_rule, change, place, found) => {
+    const problems = problemsAfter(change);
+    expect(problems.map((problem) => [problem.place, problem.found])).toEqual([[place, found]]);
+  });
+
+  test('a default for no control with the three nearest addresses as its hint', () => {
+    const [problem] = problemsAfter(adding('desk.c.fadr: -3'));
+    expect(problem?.hint).toBe('Nearest: desk.c.fader, desk.a.fader, desk.b.fader.');
+  });
+
+  test('every wrong default, but gives hints for the first eight only', () => {
+    const lines = Array.from({ length: 11 }, (_, index) => `  desk.x${index}.fader: -1`).join('\n');
+    const problems = problemsAfter((text) => `${text}${lines}\n`);
+    expect(problems).toHaveLength(11);
+    expect(problems.filter(({ hint }) => hint !== undefined)).toHaveLength(8);
+  });
+});
+
+test('a mono strip may have its insert before its pan, and gains behind it', () => {
+  const change = replacing(
+    '[trim, polarity, insert, fader, mute, pan]',
+    '[trim, insert, pan, fader, mute]',
+  );
+  expect(problemsAfter(change)).toEqual([]);
+});
