@@ -83,3 +83,4 @@ export { FADER_FLOOR, FADER_TOP, faderGain, faderPosition } from './units/fader.
 export * from './units/level.ts';
 export type { PanLaw } from './units/pan.ts';
 export { PAN_LAWS } from './units/pan.ts';
+export { sumCoherent, sumUncorrelated } from './units/sum.ts';

@@ -13,10 +13,10 @@ export const SETUP_VERSION = 1;
 
 /** The format of a setup file: a rig, and where its controls stand. */
 export const setupSchema = z.strictObject({
-  format: z.literal(SETUP_FORMAT),
-  version: z.literal(SETUP_VERSION),
+  format: z.literal(SETUP_FORMAT).check(z.describe('What kind of file this is.')),
+  version: z.literal(SETUP_VERSION).check(z.describe('Version of the format.')),
   title: z.optional(z.string().check(z.maxLength(120), z.describe('A name for the setup.'))),
-  rig: rigSchema,
+  rig: rigSchema.check(z.describe('What exists.')),
   board: z
     ._default(fileBoardSchema, {})
     .check(z.describe('Where the controls stand that are off their defaults: value by address.')),

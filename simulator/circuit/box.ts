@@ -1,4 +1,4 @@
-import { pickAt, type Setup } from '../board/board.ts';
+import { numberAt, pickAt, type Setup } from '../board/board.ts';
 import {
   type Address,
   BOX_MAIN,
@@ -10,12 +10,14 @@ import {
   part,
 } from '../rig/address.ts';
 import { dbfs, dbu, dbuOfDbfs } from '../units/level.ts';
-import { gainRatio, muteRatio, panRatios, switchRatio } from './ratios.ts';
+import { panMono, panStereo } from '../units/pan.ts';
+import { gainRatio, muteRatio, switchRatio } from './ratios.ts';
 import type { Legs, Wiring } from './wiring.ts';
 
 /**
  * The box and the converter's outputs: every track and bus runs through fader, mute and pan to where
- * it is assigned, and to the main mix where its main feed is on. A channel that is assigned to one
+ * it is assigned, and to the main mix where its main feed is on. The pan of a stereo channel
+ * folds the far side into the near one. A channel that is assigned to one
  * output leaves before its pan; things on the same output add up. Levels in the box are written in
  * dBu, by the alignment of the converter.
  */
@@ -73,6 +75,10 @@ function addChannel(wiring: Wiring, setup: Setup, id: string, from: Legs) {
   const at = (name: string) => part(owner, name);
   const fader = wiring.through(at('fader'), from, gainRatio(setup, at('fader')));
   const direct = wiring.through(at('mute'), fader, muteRatio(setup, at('mute')));
-  const ratios = panRatios(setup, at('pan'), setup.rig.box.panLaw, direct.length);
-  return { owner, direct, panned: wiring.panned(at('pan'), direct, ratios) };
+  const position = numberAt(setup, at('pan'));
+  const panned =
+    direct.length === 2
+      ? wiring.folded(at('pan'), direct, panStereo(position))
+      : wiring.panned(at('pan'), direct, panMono(setup.rig.box.panLaw, position));
+  return { owner, direct, panned };
 }

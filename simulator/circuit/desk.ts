@@ -1,7 +1,8 @@
-import { pickAt, type Setup } from '../board/board.ts';
+import { numberAt, pickAt, type Setup } from '../board/board.ts';
 import { DESK_MAIN, deskOwner, type Owner, part, stripTypeOf } from '../rig/address.ts';
 import type { Strip, StripStage } from '../rig/schema.ts';
-import { gainRatio, muteRatio, panRatios, polarityRatio, switchRatio } from './ratios.ts';
+import { balance, panMono } from '../units/pan.ts';
+import { gainRatio, muteRatio, polarityRatio, switchRatio } from './ratios.ts';
 import type { Legs, Wiring } from './wiring.ts';
 
 /** The desk: strips down to their sends and assigns, aux masters, subgroups, and the main bus. */
@@ -87,8 +88,12 @@ function addStripStage(
       return wiring.through(at, from, muteRatio(setup, at));
     case 'insert':
       return addInsert(wiring, setup, owner, from);
-    case 'pan':
-      return wiring.panned(at, from, panRatios(setup, at, setup.rig.desk.panLaw, from.length));
+    case 'pan': {
+      const position = numberAt(setup, at);
+      const { panLaw } = setup.rig.desk;
+      const ratios = from.length === 2 ? balance(position) : panMono(panLaw, position);
+      return wiring.panned(at, from, ratios);
+    }
   }
 }
 

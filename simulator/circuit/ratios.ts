@@ -1,7 +1,6 @@
 import { isOn, numberAt, type Setup } from '../board/board.ts';
 import type { Address } from '../rig/address.ts';
 import { db, ratioOf } from '../units/level.ts';
-import { balance, type PanLaw, panMono } from '../units/pan.ts';
 
 /** Voltage ratio of a gain control; 0 where it is closed. */
 export const gainRatio = (setup: Setup, address: Address): number =>
@@ -17,15 +16,3 @@ export const muteRatio = (setup: Setup, address: Address): number => (isOn(setup
 /** Ratio of a polarity switch: −1 where it is on. */
 export const polarityRatio = (setup: Setup, address: Address): number =>
   isOn(setup, address) ? -1 : 1;
-
-/** Ratios of a pan to left and right: by the law for one leg, as a balance for two. */
-export function panRatios(
-  setup: Setup,
-  address: Address,
-  law: PanLaw,
-  width: 1 | 2,
-): [number, number] {
-  const position = numberAt(setup, address);
-  const { left, right } = width === 1 ? panMono(law, position) : balance(position);
-  return [left, right];
-}

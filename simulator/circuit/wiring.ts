@@ -1,5 +1,6 @@
 import { type Address, LEGS, type Leg } from '../rig/address.ts';
 import type { Dbu } from '../units/level.ts';
+import type { PanRatios, StereoPanRatios } from '../units/pan.ts';
 import type { Circuit, Law, Signal, Stage, Wire } from './circuit.ts';
 
 /** The stages of one place while a circuit is being built: one, or left and right. */
@@ -33,11 +34,23 @@ export class Wiring {
    * Adds a stereo place fed from both sides of a pan: from one leg by two ratios, or side by side.
    * A ratio of 0 is a closed wire, so that a path that was panned away can still be named.
    */
-  panned(place: Address, from: Legs, [left, right]: readonly [number, number]): Legs {
+  panned(place: Address, from: Legs, { left, right }: PanRatios): Legs {
     const to = this.place(place, 2);
     const [fromLeft, fromRight] = from.length === 2 ? from : [from[0], from[0]];
     this.wire(fromLeft, to[0], left);
     this.wire(fromRight, to[1] ?? to[0], right);
+    return to;
+  }
+
+  /** Adds a stereo place fed from two legs by a stereo panner, which folds the far side into the near one. */
+  folded(place: Address, from: readonly [number, number], ratios: StereoPanRatios): Legs {
+    const to = this.panned(place, from, {
+      left: ratios.leftToLeft,
+      right: ratios.rightToRight,
+    });
+    // Nothing folds over at the centre; a closed wire there would only seem to be a way.
+    if (ratios.leftToRight > 0) this.wire(from[0], to[1] ?? to[0], ratios.leftToRight);
+    if (ratios.rightToLeft > 0) this.wire(from[1], to[0], ratios.rightToLeft);
     return to;
   }
 

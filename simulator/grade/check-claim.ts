@@ -66,7 +66,16 @@ export function strangersIn(claim: Claim, rig: Rig): Contradiction[] {
       found: String(claim.maxDbu),
     });
   }
-  if ('probe' in claim) found.push(...strangersInProbe(claim.probe, rig, sources));
+  if ('probe' in claim) {
+    found.push(...strangersInProbe(claim.probe, rig, sources));
+    if (Math.abs(claim.probe.byDb) <= claim.toleranceDb) {
+      found.push({
+        at: ['probe', 'byDb'],
+        expected: `a move of more than the tolerance, ${claim.toleranceDb} dB`,
+        found: String(claim.probe.byDb),
+      });
+    }
+  }
   return found;
 }
 

@@ -3,6 +3,7 @@ import { signalsNamed } from '../circuit/circuit.ts';
 import { type Address, outputPlace } from '../rig/address.ts';
 import { type Level, levelOf } from '../solve/levels.ts';
 import type { Solution } from '../solve/solve.ts';
+import { alwaysPasses, leadsPast, leadsThrough } from '../trace/leads.ts';
 import { passes } from '../trace/path.ts';
 import { paths } from '../trace/paths.ts';
 import { stopAfter } from '../trace/stops.ts';
@@ -62,7 +63,8 @@ function listen(claim: { source: string; output: string }, hearing: Hearing) {
   const output = placeNamed(hearing, claim.output);
   const ways = paths(solution, claim.source, output);
   const silent: Reason[] = ways.length === 0 ? [whyNot(solution, claim.source, output)] : [];
-  return { output, ways, silent, level: levelOf(solution, claim.source, output) };
+  const starts = signalsNamed(solution.circuit, claim.source).map(({ stage }) => stage);
+  return { output, ways, silent, starts, level: levelOf(solution, claim.source, output) };
 }
 
 /** Reasons for having no level: the loops that do not settle. */
@@ -168,22 +170,24 @@ function probeReasons(
 }
 
 function judgePasses(claim: ClaimOf<'passes'>, hearing: Hearing): Judgement {
-  const { ways, silent } = listen(claim, hearing);
+  const { ways, silent, output, starts } = listen(claim, hearing);
+  const { circuit } = hearing.solution;
   const astray = ways.flatMap((path) => whyOutOfOrder(path, claim.through) ?? []);
   return {
     claim,
-    holds: ways.length > 0 && astray.length === 0,
+    holds: starts.every((start) => alwaysPasses(circuit, start, claim.through, output)),
     heard: { kind: 'ways', all: ways.length, through: ways.length - astray.length },
     reasons: [...silent, ...(astray.length > 0 ? astray : arrivals(ways))],
   };
 }
 
 function judgeAvoids(claim: ClaimOf<'avoids'>, hearing: Hearing): Judgement {
-  const { ways } = listen(claim, hearing);
+  const { ways, output, starts } = listen(claim, hearing);
+  const { circuit } = hearing.solution;
   const through = ways.filter((path) => passes(path, claim.past));
   return {
     claim,
-    holds: through.length === 0,
+    holds: !starts.some((start) => leadsThrough(circuit, start, claim.past, output)),
     heard: { kind: 'ways', all: ways.length, through: through.length },
     reasons:
       through.length > 0
@@ -193,7 +197,8 @@ function judgeAvoids(claim: ClaimOf<'avoids'>, hearing: Hearing): Judgement {
 }
 
 function judgeDryAndThrough(claim: ClaimOf<'dry-and-through'>, hearing: Hearing): Judgement {
-  const { output, ways, silent } = listen(claim, hearing);
+  const { output, ways, silent, starts } = listen(claim, hearing);
+  const { circuit } = hearing.solution;
   const through = ways.filter((path) => passes(path, claim.through));
   const dry = ways.filter((path) => !through.includes(path));
   const reasons: Reason[] = [...silent];
@@ -207,7 +212,11 @@ function judgeDryAndThrough(claim: ClaimOf<'dry-and-through'>, hearing: Hearing)
   }
   return {
     claim,
-    holds: dry.length > 0 && through.length > 0,
+    holds: starts.every(
+      (start) =>
+        leadsThrough(circuit, start, claim.through, output) &&
+        leadsPast(circuit, start, claim.through, output),
+    ),
     heard: { kind: 'ways', all: ways.length, through: through.length },
     reasons,
   };

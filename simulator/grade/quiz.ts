@@ -4,7 +4,7 @@ import { fromFile } from '../board/setup-file.ts';
 import { fileBoardSchema, type Rig } from '../rig/schema.ts';
 import { type Level, levelOf } from '../solve/levels.ts';
 import { simulate } from '../solve/simulate.ts';
-import type { Db } from '../units/level.ts';
+import { type Db, gainBetween, SILENCE } from '../units/level.ts';
 import { claimSchema, probeSchema } from './check.ts';
 import { type Hearing, judge, placeNamed } from './judge.ts';
 import { carryOut } from './probe.ts';
@@ -151,5 +151,7 @@ function quantityOf(quantity: Quantity, hearing: Hearing): Level | Db {
   if (quantity.kind === 'level') return level;
   const probing = carryOut(quantity.probe, hearing.setup, hearing.solution);
   const after = probing && levelOf(probing.after, quantity.source, output);
-  return level === undefined || after === undefined ? undefined : ((after - level) as Db);
+  // What is silent has nothing to move, and two silences no difference.
+  if (level === undefined || level === SILENCE || after === undefined) return undefined;
+  return gainBetween(level, after);
 }

@@ -83,7 +83,10 @@ const stripTypeSchema = z.strictObject({
       z.describe('The stages in signal order, each at most once.'),
     ),
   taps: z
-    .strictObject({ pre: stripStage, post: stripStage })
+    .strictObject({
+      pre: stripStage.check(z.describe('The stage before a send that is taken before the fader.')),
+      post: stripStage.check(z.describe('The stage before a send that is taken after the fader.')),
+    })
     .check(z.describe('After which stage a send is taken: before the fader, and after it.')),
 });
 

@@ -24,6 +24,12 @@ export interface Term {
   readonly ratio: number;
 }
 
+/**
+ * Two arrivals that leave less than this share of one of them cancel: what is left is rounding. It lies
+ * at −240 dB, far below what any circuit leaves.
+ */
+const CANCELLED = 1e-12;
+
 /** The sum of some rows, each through its ratio: the same signal by several ways adds in voltage. */
 export function combine(terms: readonly Term[]): Row {
   const [first, ...others] = terms.filter(
@@ -34,7 +40,11 @@ export function combine(terms: readonly Term[]): Row {
   const sums = new Map<number, number>();
   for (const { row, ratio } of [first, ...others]) {
     row.columns.forEach((column, index) => {
-      sums.set(column, (sums.get(column) ?? 0) + ratio * (row.ratios[index] ?? 0));
+      const before = sums.get(column) ?? 0;
+      const added = ratio * (row.ratios[index] ?? 0);
+      const sum = before + added;
+      const isDust = Math.abs(sum) < CANCELLED * Math.abs(added);
+      sums.set(column, isDust ? 0 : sum);
     });
   }
   return { columns: [...sums.keys()], ratios: [...sums.values()] };

@@ -192,9 +192,3 @@ function pathFrom(
     decorrelated,
   };
 }
-
-/** Level of several paths' arrivals in power; silence when there are none. */
-export const levelOfPaths = (list: readonly Path[]): Dbu =>
-  list.length === 0
-    ? SILENCE
-    : levelOfPower(list.reduce((sum, { level }) => sum + powerOf(level), 0));

@@ -37,9 +37,10 @@ const reasons = {
     `this way passes ${placeName(rig, first)} before ${placeName(rig, second)}, not after it: ${pathLine(rig, path)}`,
   loop: ({ places, gain, stable }, rig) => {
     const gainRound = `${signed(gain)} dB once round`;
-    const fate = stable
-      ? 'what circulates dies away'
-      : 'what circulates grows, and there is no level to give';
+    const grows = 'what circulates grows, and there is no level to give';
+    // Rings with stages in common add up: each may lose level while all together gain it.
+    const together = gain < 0 ? 'together with the other ways round it, ' : '';
+    const fate = stable ? 'what circulates dies away' : `${together}${grows}`;
     return `${ringText(rig, places)} feed one another in a loop, ${gainRound}: ${fate}`;
   },
   'no-probe': ({ source, control }, rig) =>

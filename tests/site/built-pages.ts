@@ -13,7 +13,11 @@ export function builtPages(): string[] {
   if (!existsSync(`${DIST}/index.html`)) {
     throw new Error('There is no built site to test. Run: npm run build');
   }
-  return globSync('**/*.html', { cwd: DIST })
-    .map((file) => `/${file.replaceAll('\\', '/')}`.replace(/\/index\.html$/, '/'))
+  return builtFiles('html')
+    .map((path) => path.replace(/\/index\.html$/, '/'))
     .sort();
 }
+
+/** Addresses of all built files with this ending: `dist/schema/setup.json` is `/schema/setup.json`. */
+export const builtFiles = (ending: string): string[] =>
+  globSync(`**/*.${ending}`, { cwd: DIST }).map((file) => `/${file.replaceAll('\\', '/')}`);

@@ -1,6 +1,6 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
-import { builtPages } from './built-pages.ts';
+import { builtFiles, builtPages } from './built-pages.ts';
 import { expect, test } from './fixture.ts';
 
 const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
@@ -53,8 +53,9 @@ for (const [number, addresses] of batchesOf(BATCH, builtPages()).entries()) {
   });
 }
 
-test('every link within the site leads to a page that is built', async ({ page }) => {
+test('every link within the site leads to a page or a file that is built', async ({ page }) => {
   const pages = new Set(builtPages());
+  const files = new Set(builtFiles('json'));
   const dead: string[] = [];
   for (const address of pages) {
     await page.goto(address, { waitUntil: 'commit' });
@@ -64,7 +65,8 @@ test('every link within the site leads to a page that is built', async ({ page }
         .filter(({ origin }) => origin === location.origin)
         .map(({ pathname }) => pathname),
     );
-    dead.push(...paths.filter((path) => !pages.has(path)).map((path) => `${address} → ${path}`));
+    const unbuilt = paths.filter((path) => !pages.has(path) && !files.has(path));
+    dead.push(...unbuilt.map((path) => `${address} → ${path}`));
   }
   expect(dead).toEqual([]);
 });

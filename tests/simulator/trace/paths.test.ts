@@ -4,7 +4,7 @@ import type { Board } from '../../../simulator/board/board.ts';
 import { levelOf } from '../../../simulator/solve/levels.ts';
 import { simulate } from '../../../simulator/solve/simulate.ts';
 import { type Path, passes, placesOf } from '../../../simulator/trace/path.ts';
-import { levelOfPaths, MOST_PATHS, paths } from '../../../simulator/trace/paths.ts';
+import { MOST_PATHS, paths } from '../../../simulator/trace/paths.ts';
 import { dbu } from '../../../simulator/units/level.ts';
 import { arbitrarySetup, RUNS } from '../arbitrary-setup.ts';
 import { smallRoom } from '../small-room.ts';
@@ -96,11 +96,6 @@ describe('paths() of two ways', () => {
     expect(group?.level).toBeCloseTo(-1, 9);
     expect(straight && passes(straight, 'desk.band')).toBe(false);
     expect(group && passes(group, 'desk.band.fader')).toBe(true);
-  });
-
-  test('levelOfPaths() adds them in power: 4 and −1 dBu are 5.1933 dBu, ± 1e-4', () => {
-    expect(levelOfPaths(pathsOn(doubled, 'viola', 'out.tape'))).toBeCloseTo(5.1933, 4);
-    expect(levelOfPaths([])).toBe(-Infinity);
   });
 
   test('says which is inverted', () => {

@@ -1,0 +1,57 @@
+import * as fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { simulate } from '../../../simulator/solve/simulate.ts';
+import { alwaysPasses, leadsPast, leadsThrough } from '../../../simulator/trace/leads.ts';
+import { isWithin, passes, placesOf } from '../../../simulator/trace/path.ts';
+import { MOST_PATHS, paths } from '../../../simulator/trace/paths.ts';
+import { arbitrarySetup } from '../arbitrary-setup.ts';
+
+/** Whether these stops come one after the other in a list of places. */
+function comeInOrder(places: readonly string[], stops: readonly string[]): boolean {
+  const [stop, ...later] = stops;
+  if (stop === undefined) return true;
+  return places.some((place, at) => isWithin(place, stop) && comeInOrder(places.slice(at), later));
+}
+
+/** A random desk without loops, with the ways of one of its signals to the end and two owners. */
+const cases = arbitrarySetup().chain((setup) => {
+  const solution = simulate(setup);
+  const owners = [
+    ...new Set(solution.circuit.stages.map(({ place }) => place.split('.').slice(0, 2).join('.'))),
+  ];
+  return fc.record({
+    solution: fc.constant(solution),
+    signal: fc.constantFrom(...solution.circuit.signals),
+    stops: fc.array(fc.constantFrom(...owners, 'desk.main', 'desk.ch1', 'desk.ch1.fader'), {
+      minLength: 1,
+      maxLength: 3,
+    }),
+  });
+});
+
+describe('leadsThrough(), leadsPast() and alwaysPasses()', () => {
+  test('agree with the list of ways where it is whole', () => {
+    const seen = { through: 0, past: 0, always: 0 };
+    fc.assert(
+      fc.property(cases, ({ solution, signal, stops }) => {
+        const { circuit, loops } = solution;
+        const ways = paths(solution, signal.id, 'out.end');
+        if (loops.length > 0 || ways.length >= MOST_PATHS) return;
+        for (const stop of stops) {
+          const through = leadsThrough(circuit, signal.stage, stop, 'out.end');
+          const past = leadsPast(circuit, signal.stage, stop, 'out.end');
+          expect(through, `through ${stop}`).toBe(ways.some((way) => passes(way, stop)));
+          expect(past, `past ${stop}`).toBe(ways.some((way) => !passes(way, stop)));
+          if (through) seen.through += 1;
+          if (past) seen.past += 1;
+        }
+        const always = alwaysPasses(circuit, signal.stage, stops, 'out.end');
+        const inOrder = ways.length > 0 && ways.every((way) => comeInOrder(placesOf(way), stops));
+        expect(always, stops.join(', ')).toBe(inOrder);
+        if (always) seen.always += 1;
+      }),
+      { seed: 606, numRuns: 600 },
+    );
+    for (const count of Object.values(seen)) expect(count).toBeGreaterThan(20);
+  });
+});
