@@ -1,38 +1,21 @@
-import { defineCollection, z } from 'astro:content';
+import { defineCollection } from 'astro:content';
 import { file, glob } from 'astro/loaders';
+import { lessonSchema, sourceSchema, wordSchema } from './course/index.ts';
 
 /** Prose of the lessons. Their tasks are read by `src/course`. */
 const lessons = defineCollection({
   loader: glob({ base: './lessons/lessons', pattern: '*.mdx' }),
-  schema: z.strictObject({
-    title: z.string().max(80),
-    /** What one will be able to do: one verb. */
-    aim: z.string().max(160),
-    /** One sentence for the card. */
-    summary: z.string().max(240),
-    minutes: z.number().int().min(5).max(90),
-    concepts: z.array(z.string()).min(1).max(8),
-  }),
+  schema: lessonSchema,
 });
 
 const glossary = defineCollection({
   loader: file('lessons/glossary.yaml'),
-  schema: z.strictObject({
-    id: z.string(),
-    term: z.string(),
-    meaning: z.string(),
-    see: z.array(z.string()).default([]),
-  }),
+  schema: wordSchema,
 });
 
 const sources = defineCollection({
   loader: file('lessons/sources.yaml'),
-  schema: z.strictObject({
-    id: z.string(),
-    title: z.string(),
-    about: z.string(),
-    kind: z.enum(['standard', 'book', 'paper', 'practice']),
-  }),
+  schema: sourceSchema,
 });
 
 export const collections = { lessons, glossary, sources };

@@ -1,15 +1,7 @@
 import { type Circuit, type Signal, signalsNamed, stagesOf } from '../circuit/circuit.ts';
 import type { Address } from '../rig/address.ts';
 import type { Solution } from '../solve/solve.ts';
-import {
-  type Dbu,
-  gainBetween,
-  levelOfPower,
-  powerOf,
-  ratioOf,
-  SILENCE,
-  UNITY,
-} from '../units/level.ts';
+import { type Dbu, gainBetween, levelOfPower, ratioOf, UNITY } from '../units/level.ts';
 import type { LegLevel, Path, PathStep } from './path.ts';
 
 /** The most paths that are listed for one signal and output. */

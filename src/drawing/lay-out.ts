@@ -38,7 +38,7 @@ export function layOut(rig: Rig, show?: readonly Owner[]): Drawing {
   const strips = rig.desk.strips.filter(isShown);
   const auxes = rig.desk.auxes.filter(isShown);
   const subgroups = rig.desk.subgroups.filter(isShown);
-  const types = [...typesInUse(rig, strips), BUS_ROWS];
+  const types = [...typesInUse(rig), BUS_ROWS];
   const rows = layRows(types, auxes.length, subgroups.length);
   const shown = { rig, rows, auxes, subgroups };
 

@@ -84,8 +84,6 @@ function inOneOrder(orders: readonly (readonly StripStage[])[]): StripStage[] {
   return merged;
 }
 
-/** The strip types that are in use, each once. */
-export const typesInUse = (
-  { desk }: Rig,
-  strips: readonly { readonly type: string }[],
-): StripType[] => desk.stripTypes.filter(({ id }) => strips.some(({ type }) => type === id));
+/** The strip types that the desk uses, each once. Rows are laid for all of them, whichever strips are drawn. */
+export const typesInUse = ({ desk }: Rig): StripType[] =>
+  desk.stripTypes.filter(({ id }) => desk.strips.some(({ type }) => type === id));

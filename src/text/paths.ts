@@ -6,6 +6,7 @@ import {
   type Level,
   MOST_PATHS,
   ownerLabel,
+  ownerOf,
   type Path,
   type PathStep,
   partLabel,
@@ -41,7 +42,7 @@ export function pathLine(rig: Rig, path: Path): string {
   const stations: string[] = [];
   let last: { owner: string; index: number } | undefined;
   for (const { place } of path.steps) {
-    const owner = place.split('.').slice(0, 2).join('.');
+    const owner = ownerOf(place);
     if (owner !== last?.owner) {
       last = { owner, index: stations.push(ownerLabel(rig, owner)) - 1 };
     }

@@ -3,6 +3,7 @@ import {
   type Owner,
   outputPlace,
   ownerLabel,
+  ownerOf,
   partLabel,
   type Rig,
 } from '../../simulator/index.ts';
@@ -28,7 +29,7 @@ export function ownerName(rig: Rig, owner: Owner): string {
 export function placeName(rig: Rig, place: Address): string {
   const steps = place.split('.');
   const [section] = steps;
-  const owner = ownerName(rig, steps.slice(0, 2).join('.'));
+  const owner = ownerName(rig, ownerOf(place));
   const isWhole = steps.length <= 2;
   if (isWhole || section === 'converter') return owner;
 

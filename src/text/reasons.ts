@@ -1,8 +1,15 @@
-import { type Address, type Path, placesOf, type Reason, type Rig } from '../../simulator/index.ts';
+import {
+  type Address,
+  ownerOf,
+  type Path,
+  placesOf,
+  type Reason,
+  type Rig,
+} from '../../simulator/index.ts';
 import { pathLine } from './paths.ts';
 import { auxOfSend, goalName, ownerName, placeName, sourceName } from './places.ts';
 import { levelText, signed } from './quantities.ts';
-import { sentence } from './sentence.ts';
+import { listed, sentence } from './sentence.ts';
 import { stopText } from './stops.ts';
 
 type ReasonOf<Code extends Reason['code']> = Extract<Reason, { code: Code }>;
@@ -25,10 +32,10 @@ const reasons = {
   'passes-probe': ({ path, control }, rig) => {
     const send = sendAfter(rig, path, control);
     const why = send ? `: the send to ${send.label} is taken after it` : '';
-    return `the way to ${endName(rig, path)} passes ${placeName(rig, control)}${why}`;
+    return `${wayName(rig, path)} passes ${placeName(rig, control)}${why}`;
   },
   'misses-probe': ({ path, control, leavesAt }, rig) =>
-    `the way to ${endName(rig, path)} does not pass ${placeName(rig, control)}: ${leavingText(rig, leavesAt)}`,
+    `${wayName(rig, path)} does not pass ${placeName(rig, control)}: ${leavingText(rig, leavesAt)}`,
   misses: ({ path, stop }, rig) =>
     `this way does not pass ${placeName(rig, stop)}: ${pathLine(rig, path)}`,
   passes: ({ path, stop }, rig) =>
@@ -55,9 +62,15 @@ export function reasonSentence(rig: Rig, reason: Reason): string {
   return sentence(say(reason, rig));
 }
 
-const ownerOf = (place: Address): string => place.split('.').slice(0, 2).join('.');
-
-const endName = (rig: Rig, path: Path): string => placeName(rig, path.steps.at(-1)?.place ?? '');
+/** A way by its end and the devices that it passes: `the way to Capture through the Plate`. */
+function wayName(rig: Rig, path: Path): string {
+  const owners = [...new Set(placesOf(path).map(ownerOf))];
+  const end = placeName(rig, path.steps.at(-1)?.place ?? '');
+  const devices = owners.slice(0, -1).filter((owner) => owner.startsWith('rack.'));
+  const through =
+    devices.length > 0 ? ` through ${listed(devices.map((one) => ownerName(rig, one)))}` : '';
+  return `the way to ${end}${through}`;
+}
 
 function natureText({ inverted, decorrelated }: Path): string {
   if (decorrelated) return ', as reverberation,';

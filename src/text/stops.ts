@@ -1,4 +1,4 @@
-import { type Address, jacks, type Rig, type Stop } from '../../simulator/index.ts';
+import { type Address, jacks, ownerOf, type Rig, type Stop } from '../../simulator/index.ts';
 import { ownerName, placeName } from './places.ts';
 import { listed, listedFirst } from './sentence.ts';
 
@@ -48,7 +48,7 @@ export function closedText(rig: Rig, place: Address): string {
 
 /** A place that the source comes to and that leads no further. */
 function endText(rig: Rig, place: Address): string {
-  const owner = ownerName(rig, place.split('.').slice(0, 2).join('.'));
+  const owner = ownerName(rig, ownerOf(place));
   if (LEAVES_BOX.test(place)) return `${owner} is assigned nowhere`;
   const isJack = jacks(rig).outputs.some((jack) => jack === place || jack.startsWith(`${place}.`));
   return isJack
@@ -59,7 +59,7 @@ function endText(rig: Rig, place: Address): string {
 /** A place before the output that nothing comes to. */
 function openingText(rig: Rig, place: Address): string {
   const isAssigned = place.startsWith('converter.') || place.startsWith('box.');
-  const owner = ownerName(rig, place.split('.').slice(0, 2).join('.'));
+  const owner = ownerName(rig, ownerOf(place));
   return isAssigned
     ? `nothing is assigned to ${owner}`
     : `nothing is plugged into ${placeName(rig, place)}`;

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useCallback, useMemo, useRef, useState } from 'preact/hooks';
-import { type Address, DESK_MAIN, type Owner } from '../../../simulator/index.ts';
+import { type Address, type Board, DESK_MAIN, type Owner } from '../../../simulator/index.ts';
 import { layOut } from '../../drawing/lay-out.ts';
 import { sourceName } from '../../text/index.ts';
 import { Announcer } from './Announcer.tsx';
@@ -22,12 +22,14 @@ interface Props {
   onFollow: (source: string) => void;
   /** Owners to draw; all of the desk when left out. */
   show?: readonly Owner[] | undefined;
+  /** Where “Start again” leads; to where the desk stood at first when left out. */
+  home?: Board | undefined;
   /** More for the bar above the drawing. */
   children?: ComponentChildren;
 }
 
 /** A desk that one can turn: its drawing, a sheet with every control, the levels at the outputs, the ways as text. */
-export function Desk({ id, board, follow, onFollow, show, children }: Props) {
+export function Desk({ id, board, follow, onFollow, show, home, children }: Props) {
   const { snapshot, solution, send } = board;
   const { setup, locked } = snapshot.context;
   const root = useRef<HTMLDivElement>(null);
@@ -58,7 +60,7 @@ export function Desk({ id, board, follow, onFollow, show, children }: Props) {
         send({ type: event.shiftKey ? 'redo' : 'undo' });
       }}
     >
-      <DeskBar scene={scene} snapshot={snapshot} send={send} onFollow={onFollow}>
+      <DeskBar scene={scene} snapshot={snapshot} send={send} onFollow={onFollow} home={home}>
         {children}
       </DeskBar>
       <div

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { type BoardEvent, movesBetween } from '../../../simulator/index.ts';
+import { type Board, type BoardEvent, movesBetween } from '../../../simulator/index.ts';
 import { refusalSentence } from '../../text/index.ts';
 import type { Scene } from './scene.ts';
 import type { RunningBoard } from './use-board.ts';
@@ -9,15 +9,23 @@ interface Props {
   snapshot: RunningBoard['snapshot'];
   send: (event: BoardEvent) => void;
   onFollow: (source: string) => void;
+  /** Where “Start again” leads; to where the desk stood at first when left out. */
+  home?: Board | undefined;
   children?: ComponentChildren;
 }
 
 /** Above a desk: which source is lit, undo and redo, and why the last edit was refused. */
-export function DeskBar({ scene, snapshot, send, onFollow, children }: Props) {
+export function DeskBar({ scene, snapshot, send, onFollow, home, children }: Props) {
   const { past, future, refusal, setup, start } = snapshot.context;
   const id = `${scene.id}-follow`;
-  const isAtStart =
-    start.rig === setup.rig && movesBetween(setup.rig, start.board, setup.board).length === 0;
+  const to = home ?? start.board;
+  const isHome = start.rig === setup.rig && movesBetween(setup.rig, to, setup.board).length === 0;
+  const goHome = () =>
+    send(
+      home
+        ? { type: 'setup.load', setup: { rig: start.rig, board: home } }
+        : { type: 'board.reset' },
+    );
   return (
     <div class="desk-bar">
       <label for={id}>
@@ -41,7 +49,7 @@ export function DeskBar({ scene, snapshot, send, onFollow, children }: Props) {
         <button type="button" disabled={future.length === 0} onClick={() => send({ type: 'redo' })}>
           Redo
         </button>
-        <button type="button" disabled={isAtStart} onClick={() => send({ type: 'board.reset' })}>
+        <button type="button" disabled={isHome} onClick={goHome}>
           Start again
         </button>
       </span>

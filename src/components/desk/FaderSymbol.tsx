@@ -1,5 +1,5 @@
 import { useRef } from 'preact/hooks';
-import { db, faderGain, faderPosition, numberAt } from '../../../simulator/index.ts';
+import { db, faderGain, faderPosition, numberAt, ownerOf } from '../../../simulator/index.ts';
 import type { FaderSlot } from '../../drawing/drawing.ts';
 import { signed } from '../../text/index.ts';
 import { Light, line } from './LitWire.tsx';
@@ -21,7 +21,7 @@ export function FaderSymbol({ slot, scene, hands }: Props) {
   const gain = numberAt(scene.setup, address);
   const heightOf = (value: number) => bottom - faderPosition(db(value)) * (bottom - top);
   const cap = heightOf(gain);
-  const owner = address.split('.').slice(0, 2).join('.');
+  const owner = ownerOf(address);
   return (
     <g>
       <rect class="slot" x={x - 3} y={top} width={6} height={bottom - top} rx={3} />

@@ -18,9 +18,9 @@ export function QuizCard({ quiz }: { quiz: Quiz }) {
     <section class="quiz" aria-labelledby={`${quiz.id}-title`}>
       <h3 id={`${quiz.id}-title`}>{quiz.title}</h3>
       <ol class="questions">
-        {quiz.questions.map((question) => (
+        {quiz.questions.map((question, index) => (
           <li key={question.id}>
-            <QuestionCard quizId={quiz.id} question={question} />
+            <QuestionCard quizId={quiz.id} question={question} number={index + 1} />
           </li>
         ))}
       </ol>
@@ -28,7 +28,14 @@ export function QuizCard({ quiz }: { quiz: Quiz }) {
   );
 }
 
-function QuestionCard({ quizId, question }: { quizId: string; question: Question }) {
+interface QuestionProps {
+  quizId: string;
+  question: Question;
+  /** From 1. */
+  number: number;
+}
+
+function QuestionCard({ quizId, question, number }: QuestionProps) {
   const { id, rig, ask, explain, follow, board } = question;
   const name = `${quizId}-${id}`;
   const [chosen, setChosen] = useState<string>();
@@ -56,46 +63,50 @@ function QuestionCard({ quizId, question }: { quizId: string; question: Question
       }}
     >
       <fieldset>
-        <legend>{ask}</legend>
-        <div class="desk-scroll">
+        <legend>
+          {number}. {ask}
+        </legend>
+        <section class="desk-scroll" tabIndex={0} aria-label={`Drawing of question ${number}`}>
           <DeskDrawing
             drawing={drawing}
             scene={scene}
             name={`The desk of this question, with the way of ${sourceName(rig, follow)} lit.`}
           />
-        </div>
-        {options.map((option) => (
-          <label key={option.id} class="option">
-            <input
-              type="radio"
-              name={name}
-              value={option.id}
-              checked={chosen === option.id}
-              onChange={() => setChosen(option.id)}
-            />
-            {optionText(question, option)}
-          </label>
-        ))}
-        <button type="submit" disabled={chosen === undefined}>
-          Check
-        </button>
-      </fieldset>
-      {checked && (
-        <div
-          class={checked.option.holds ? 'check check-passed' : 'check check-not-yet'}
-          role="status"
-        >
-          <p>
-            Attempt {checked.attempt}.{' '}
-            <strong class="check-word">{checked.option.holds ? 'Passed' : 'Not yet'}</strong>{' '}
-            {checked.option.reason}
-          </p>
-          {checked.option.judgement && (
-            <p class="check-heard">{heardSentence(rig, checked.option.judgement)}</p>
+        </section>
+        <div class="options">
+          {options.map((option) => (
+            <label key={option.id} class="option">
+              <input
+                type="radio"
+                name={name}
+                value={option.id}
+                checked={chosen === option.id}
+                onChange={() => setChosen(option.id)}
+              />
+              {optionText(question, option)}
+            </label>
+          ))}
+          <button type="submit" disabled={chosen === undefined}>
+            Check
+          </button>
+          {checked && (
+            <div
+              class={checked.option.holds ? 'check check-passed' : 'check check-not-yet'}
+              role="status"
+            >
+              <p>
+                Attempt {checked.attempt}.{' '}
+                <strong class="check-word">{checked.option.holds ? 'Passed' : 'Not yet'}</strong>{' '}
+                {checked.option.reason}
+              </p>
+              {checked.option.judgement && (
+                <p class="check-heard">{heardSentence(rig, checked.option.judgement)}</p>
+              )}
+              {checked.option.holds && <p>{explain}</p>}
+            </div>
           )}
-          {checked.option.holds && <p>{explain}</p>}
         </div>
-      )}
+      </fieldset>
     </form>
   );
 }

@@ -56,7 +56,14 @@ export function WalkThroughDesk({ walkThrough }: { walkThrough: WalkThrough }) {
           </button>
         </div>
       </div>
-      <Desk id={id} board={board} follow={follow} onFollow={setFollow} show={show} />
+      <Desk
+        id={id}
+        board={board}
+        follow={follow}
+        onFollow={setFollow}
+        show={show}
+        home={step?.board}
+      />
     </section>
   );
 }
