@@ -90,8 +90,14 @@ function judgeReaches(claim: ClaimOf<'reaches'>, hearing: Hearing): Judgement {
   if (!loudest) return { claim, holds, heard, reasons: silent };
   if (holds) return { claim, holds, heard, reasons: arrivals(ways) };
   const isLow = level < claim.minDbu;
-  const second = ways.find((way) => way !== loudest && way.signal === loudest.signal);
-  const doubled = !isLow && second ? [whereTheyPart(loudest, second)] : [];
+  // Ways of one signal add up when it is too loud, and cancel when it is too soft and one is inverted.
+  const second = ways.find(
+    (way) =>
+      way !== loudest &&
+      way.signal === loudest.signal &&
+      (!isLow || (way.inverted !== loudest.inverted && !way.decorrelated)),
+  );
+  const doubled = second ? [whereTheyPart(loudest, second)] : [];
   const reasons = [
     ...doubled,
     ...changesMost(loudest, isLow ? 'lowers' : 'raises'),

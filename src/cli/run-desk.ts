@@ -7,10 +7,11 @@ import { grade } from './commands/grade.ts';
 import { levels } from './commands/levels.ts';
 import { paths } from './commands/paths.ts';
 import { schema } from './commands/schema.ts';
+import { start } from './commands/start.ts';
 import { commandHelpLines, helpLines } from './help.ts';
 import { visible } from './terminal.ts';
 
-const COMMANDS: readonly Command[] = [levels, paths, grade, controls, checkLessons, schema];
+const COMMANDS: readonly Command[] = [levels, paths, start, grade, controls, checkLessons, schema];
 
 /** What the command line says on either stream, and the code that it ends with. */
 export interface DeskResult {

@@ -104,6 +104,13 @@ test('grade: 0 for a solution, 1 for the start, by id of the course', async () =
   expect(failed.stdout).toMatch(/^Not yet: Every way of Tenor/m);
 });
 
+test('start: the setup that a scenario starts from, which its own grading takes and does not pass', async () => {
+  const { stdout, exitCode } = await desk(['start', 'tenor-in-line']);
+  expect(exitCode).toBe(0);
+  const graded = await desk(['grade', 'tenor-in-line', '-'], stdout);
+  expect([graded.exitCode, graded.stderr]).toEqual([1, '']);
+});
+
 test('grade: a setup on another rig is bad input, with the line of the difference', async () => {
   const [first, ...others] = netLoft.box.tracks;
   if (!first) throw new Error('Expected a track.');

@@ -1,16 +1,12 @@
-import { existsSync } from 'node:fs';
 import {
   type CheckResult,
   grade as gradeBoard,
   InputError,
-  nearestNames,
-  parseScenario,
   placeText,
   readDocument,
   type Scenario,
   type Verdict,
 } from '../../../simulator/index.ts';
-import { readCourse } from '../../course/index.ts';
 import {
   claimSentence,
   heardSentence,
@@ -20,10 +16,10 @@ import {
   verdictSentence,
 } from '../../text/index.ts';
 import { ArgumentError } from '../argument-error.ts';
-import { type Command, JSON_OPTION, type StandardInput } from '../command.ts';
+import { type Command, JSON_OPTION } from '../command.ts';
 import { firstDifference } from '../first-difference.ts';
-import { type InputSetup, pathOf, readInput, readSetup, STANDARD_INPUT } from '../read-input.ts';
-import { ROOT } from '../root.ts';
+import { type InputSetup, readSetup, STANDARD_INPUT } from '../read-input.ts';
+import { readScenario } from '../read-scenario.ts';
 import { toJson } from '../terminal.ts';
 
 /** How many reasons of a check are printed; the JSON has all. */
@@ -43,7 +39,7 @@ export const grade: Command = {
     if (named === STANDARD_INPUT && from === STANDARD_INPUT) {
       throw new ArgumentError('desk grade', 'standard input once', 'it for both files');
     }
-    const scenario = await readScenario(named, call.input);
+    const scenario = await readScenario('grade', named, call.input);
     const input = await readSetup(from, call.input);
     refuseOtherRig(scenario, input);
     const verdict = gradeBoard(scenario, input.setup.board);
@@ -53,24 +49,6 @@ export const grade: Command = {
     return { lines, exitCode: verdict.passed ? 0 : 1 };
   },
 };
-
-async function readScenario(named: string, input: StandardInput): Promise<Scenario> {
-  const { rigs, scenarios } = readCourse(ROOT);
-  const known = scenarios.get(named);
-  if (known && !existsSync(pathOf(named))) return known;
-  const looksLikeId = /^[a-z][a-z0-9-]*$/.test(named);
-  if (looksLikeId && !existsSync(pathOf(named))) {
-    const nearest = nearestNames(named, scenarios.keys()).join(', ');
-    throw new ArgumentError(
-      'desk grade',
-      'a file, or the id of a scenario of the course',
-      `"${named}"`,
-      nearest ? `Nearest: ${nearest}.` : undefined,
-    );
-  }
-  const { file, text } = await readInput(named, input);
-  return parseScenario(file, text, (id) => rigs.get(id));
-}
 
 /** @throws InputError when the setup stands on another rig than the scenario. */
 function refuseOtherRig({ rig, id }: Scenario, { setup, file, text }: InputSetup): void {

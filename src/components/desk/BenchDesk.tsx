@@ -27,7 +27,7 @@ export function BenchDesk({ rig }: { rig: Rig }) {
   };
   return (
     <>
-      <Desk id="bench" board={board} follow={follow} onFollow={setWanted} key={setup.rig.id}>
+      <Desk id="bench" board={board} follow={follow} onFollow={setWanted}>
         <span class="desk-bar-group">
           <button type="button" onClick={() => picker.current?.click()}>
             Open a setup…

@@ -11,6 +11,7 @@ import {
 import { capitalised, controlText, spokenControl } from '../../text/index.ts';
 import { FieldLabel } from './FieldLabel.tsx';
 import { GainField } from './GainField.tsx';
+import { openByArrow } from './open-by-arrow.ts';
 import type { Hands, Scene } from './scene.ts';
 
 interface Props<C extends Control> {
@@ -74,6 +75,7 @@ function PanField({ control, scene, hands }: Props<PanControl>) {
       <div class="gain">
         <button
           type="button"
+          tabIndex={-1}
           aria-label={`Turn ${control.label} left`}
           disabled={isLocked}
           onClick={() => step(-PAN_STEP)}
@@ -105,6 +107,7 @@ function PanField({ control, scene, hands }: Props<PanControl>) {
         />
         <button
           type="button"
+          tabIndex={-1}
           aria-label={`Turn ${control.label} right`}
           disabled={isLocked}
           onClick={() => step(PAN_STEP)}
@@ -143,6 +146,11 @@ function TapField({ control, scene, hands }: Props<ChoiceControl>) {
           {option.label}
         </label>
       ))}
+      {isLocked && (
+        <span class="lock" aria-hidden="true">
+          (locked)
+        </span>
+      )}
     </fieldset>
   );
 }
@@ -159,6 +167,7 @@ function SelectField({ control, scene, hands }: Props<ChoiceControl | CordContro
         value={String(valueAt(scene.setup, address))}
         data-address={address}
         disabled={isLocked}
+        onKeyDown={kind === 'cord' ? openByArrow : undefined}
         onChange={({ currentTarget }) => {
           hands.send({ type: 'control.set', address, value: currentTarget.value });
           // A refused choice leaves the field as it stands on the board.

@@ -28,7 +28,7 @@ interface Props {
  * A gain as a native range, with buttons for single clicks and a field for its figure.
  *
  * Arrows step 0.5 dB, with Shift 0.1, Page 6, Home and End the ends, Backspace or a double click the
- * default; a digit goes on in the field.
+ * default; a digit goes on in the field. Tab passes the buttons by: they do what the arrows do.
  */
 export function GainField({ control, scene, hands }: Props) {
   const { address, min, max, closes } = control;
@@ -73,6 +73,7 @@ export function GainField({ control, scene, hands }: Props) {
       <div class="gain">
         <button
           type="button"
+          tabIndex={-1}
           aria-label={`Lower ${control.label}`}
           disabled={isLocked}
           onClick={() => step(-STEP)}
@@ -104,6 +105,7 @@ export function GainField({ control, scene, hands }: Props) {
         />
         <button
           type="button"
+          tabIndex={-1}
           aria-label={`Raise ${control.label}`}
           disabled={isLocked}
           onClick={() => step(STEP)}

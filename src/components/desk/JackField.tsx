@@ -5,8 +5,10 @@ import {
   jacks,
   NONE,
   partLabel,
+  valueAt,
 } from '../../../simulator/index.ts';
 import { capitalised } from '../../text/index.ts';
+import { openByArrow } from './open-by-arrow.ts';
 import type { Hands, Scene } from './scene.ts';
 
 interface Props {
@@ -23,6 +25,11 @@ export function JackField({ jack, scene, hands }: Props) {
   const inputs = jacks(rig).inputs.filter((input) => !scene.locked.has(input) || input === goal);
   const isLocked = inputs.length === 0 || (goal !== undefined && scene.locked.has(goal));
   const move = (to: string) => {
+    if (to !== NONE && valueAt(scene.setup, to) !== NONE) {
+      // It holds a cord already. Asked alone, this is refused with its reason, and no cord is pulled.
+      hands.send({ type: 'cord.connect', input: to, output: jack });
+      return;
+    }
     hands.send({ type: 'drag.begin' });
     if (goal) hands.send({ type: 'cord.remove', input: goal });
     if (to !== NONE) hands.send({ type: 'cord.connect', input: to, output: jack });
@@ -39,6 +46,7 @@ export function JackField({ jack, scene, hands }: Props) {
         value={goal ?? NONE}
         data-address={jack}
         disabled={isLocked}
+        onKeyDown={openByArrow}
         onChange={({ currentTarget }) => {
           move(currentTarget.value);
           currentTarget.value = goal ?? NONE;

@@ -15,7 +15,7 @@ export async function openSetup(file: File): Promise<Opened> {
     const found = `found ${file.size}`;
     return {
       problems: [
-        `${file.name}: expected at most ${MAX_FILE_LENGTH} characters, but ${found} bytes.`,
+        `${file.name}: expected at most ${MAX_FILE_LENGTH} characters, but ${found} bytes. Is this the right file?`,
       ],
     };
   }

@@ -63,6 +63,11 @@ export function sheetOf(rig: Rig, owner: Owner): SheetGroup[] {
   return groups.filter(({ items }) => items.length > 0);
 }
 
+/** Whether a rig has an owner by this name with something to set. */
+export const hasOwner = (rig: Rig, owner: Owner): boolean =>
+  [...controls(rig).values()].some((control) => control.owner === owner) ||
+  jacks(rig).outputs.some((jack) => ownerOf(jack) === owner);
+
 /** Some owners that belong together, for choosing one. */
 export interface OwnerGroup {
   readonly title: string;

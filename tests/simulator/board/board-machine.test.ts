@@ -1,5 +1,5 @@
 import * as fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { getNextSnapshot, initialTransition, type SnapshotFrom, transition } from 'xstate';
 import type { Board, Setup } from '../../../simulator/board/board.ts';
 import {
@@ -12,6 +12,9 @@ import type { Refusal } from '../../../simulator/board/edit.ts';
 import { controls } from '../../../simulator/rig/controls.ts';
 import { arbitraryBoard, RUNS } from '../arbitrary-setup.ts';
 import { smallRoom } from '../small-room.ts';
+
+// Properties take their time on a machine that is busy.
+vi.setConfig({ testTimeout: 30_000 });
 
 type State = SnapshotFrom<typeof boardMachine>;
 

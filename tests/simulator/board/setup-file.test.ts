@@ -1,5 +1,5 @@
 import * as fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { parse, stringify } from 'yaml';
 import { parseRig, parseSetup, setupData } from '../../../simulator/board/setup-file.ts';
 import { InputError, type Problem } from '../../../simulator/file/input-error.ts';
@@ -7,6 +7,9 @@ import { misfitOf } from '../../../simulator/rig/control.ts';
 import { controls } from '../../../simulator/rig/controls.ts';
 import { arbitrarySetup, RUNS } from '../arbitrary-setup.ts';
 import { SMALL_ROOM, smallRoomSetup } from '../small-room.ts';
+
+// Properties take their time on a machine that is busy.
+vi.setConfig({ testTimeout: 30_000 });
 
 function problemsIn(text: string): readonly Problem[] {
   try {
@@ -183,7 +186,7 @@ describe('parseSetup() refuses, at its place and line', () => {
     expect(problem?.hint).toMatch(hint);
   });
 
-  test('thousands of unknown addresses in a moment', { timeout: 5_000 }, () => {
+  test('thousands of unknown addresses in a moment', { timeout: 20_000 }, () => {
     const lines = Array.from(
       { length: 3_000 },
       (_, index) => `desk.strip${index}.fader${'x'.repeat(50)}: 1`,
@@ -250,10 +253,17 @@ describe('parseSetup() of anything', () => {
     ),
     fc.jsonValue({ maxDepth: 2 }) as fc.Arbitrary<Data>,
   );
-  const mutation = fc.record({
+  interface Mutation {
+    readonly branch: number;
+    readonly key: number;
+    readonly how: 'delete' | 'replace' | 'insert' | 'swap' | 'repeat';
+    readonly value: Data;
+    readonly name: string;
+  }
+  const mutation: fc.Arbitrary<Mutation> = fc.record({
     branch: fc.nat(),
     key: fc.nat(),
-    how: fc.constantFrom('delete', 'replace', 'insert', 'swap', 'repeat'),
+    how: fc.constantFrom<Mutation['how']>('delete', 'replace', 'insert', 'swap', 'repeat'),
     value: garbage,
     name: fc.oneof(
       fc.string({ maxLength: 8 }),
@@ -261,7 +271,7 @@ describe('parseSetup() of anything', () => {
     ),
   });
 
-  function mutate(root: Data, { branch, key, how, value, name }: fc.infer<typeof mutation>): void {
+  function mutate(root: Data, { branch, key, how, value, name }: Mutation): void {
     const branches = branchesOf(root);
     const chosen = branches[branch % Math.max(1, branches.length)];
     if (!chosen) return;

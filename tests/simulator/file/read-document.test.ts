@@ -1,7 +1,10 @@
 import * as fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { InputError, type Problem } from '../../../simulator/file/input-error.ts';
 import { MAX_FILE_LENGTH, placeText, readDocument } from '../../../simulator/file/read-document.ts';
+
+// Properties take their time on a machine that is busy.
+vi.setConfig({ testTimeout: 30_000 });
 
 const dataOf = (text: string) => readDocument('file.yaml', text).data;
 

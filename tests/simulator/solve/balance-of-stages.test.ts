@@ -1,10 +1,13 @@
 import * as fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { simulate } from '../../../simulator/solve/simulate.ts';
 import type { Solution } from '../../../simulator/solve/solve.ts';
 import { compressionGain } from '../../../simulator/units/compression.ts';
 import { dbu } from '../../../simulator/units/level.ts';
 import { arbitrarySetup } from '../arbitrary-setup.ts';
+
+// Properties take their time on a machine that is busy.
+vi.setConfig({ testTimeout: 30_000 });
 
 /**
  * Whatever the way to a solution, at every stage of it the books balance: what stands there is what its

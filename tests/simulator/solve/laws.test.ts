@@ -1,5 +1,5 @@
 import * as fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import type { Setup } from '../../../simulator/board/board.ts';
 import { withValues } from '../../../simulator/board/board.ts';
 import type { Rig } from '../../../simulator/rig/schema.ts';
@@ -8,6 +8,9 @@ import { simulate } from '../../../simulator/solve/simulate.ts';
 import { dbu } from '../../../simulator/units/level.ts';
 import { arbitrarySetup, placesAndLegs, RUNS } from '../arbitrary-setup.ts';
 import { expectNear } from './near-levels.ts';
+
+// Properties take their time on a machine that is busy.
+vi.setConfig({ testTimeout: 30_000 });
 
 /** Without compressors a desk is linear, with reverbs and loops in it too. */
 const noCompressor = fc.oneof(

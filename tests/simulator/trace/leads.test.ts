@@ -1,10 +1,13 @@
 import * as fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { simulate } from '../../../simulator/solve/simulate.ts';
 import { alwaysPasses, leadsPast, leadsThrough } from '../../../simulator/trace/leads.ts';
 import { isWithin, passes, placesOf } from '../../../simulator/trace/path.ts';
 import { MOST_PATHS, paths } from '../../../simulator/trace/paths.ts';
 import { arbitrarySetup } from '../arbitrary-setup.ts';
+
+// Properties take their time on a machine that is busy.
+vi.setConfig({ testTimeout: 30_000 });
 
 /** Whether these stops come one after the other in a list of places. */
 function comeInOrder(places: readonly string[], stops: readonly string[]): boolean {

@@ -1,5 +1,5 @@
 import * as fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import type { Board } from '../../../simulator/board/board.ts';
 import { levelOf } from '../../../simulator/solve/levels.ts';
 import { simulate } from '../../../simulator/solve/simulate.ts';
@@ -9,6 +9,9 @@ import { dbu } from '../../../simulator/units/level.ts';
 import { arbitrarySetup, RUNS } from '../arbitrary-setup.ts';
 import { smallRoom } from '../small-room.ts';
 import { expectNear } from '../solve/near-levels.ts';
+
+// Properties take their time on a machine that is busy.
+vi.setConfig({ testTimeout: 30_000 });
 
 const rig = smallRoom();
 const solve = (board: Board) => simulate({ rig, board });

@@ -1,11 +1,14 @@
 import * as fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import type { Board } from '../../../simulator/board/board.ts';
 import { simulate } from '../../../simulator/solve/simulate.ts';
 import { paths } from '../../../simulator/trace/paths.ts';
 import { type Stop, stopAfter, stopOf } from '../../../simulator/trace/stops.ts';
 import { arbitrarySetup, RUNS } from '../arbitrary-setup.ts';
 import { smallRoom } from '../small-room.ts';
+
+// Properties take their time on a machine that is busy.
+vi.setConfig({ testTimeout: 30_000 });
 
 const rig = smallRoom();
 const solve = (board: Board) => simulate({ rig, board });
