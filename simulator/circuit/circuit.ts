@@ -1,5 +1,7 @@
 import type { Address, Leg } from '../rig/address.ts';
+import type { Biquad } from '../units/biquad.ts';
 import type { CompressionCurve } from '../units/compression.ts';
+import type { Seconds } from '../units/frequency.ts';
 import type { Dbu } from '../units/level.ts';
 
 /**
@@ -27,6 +29,10 @@ export type Law =
       readonly curve: CompressionCurve;
       readonly listensTo: readonly number[];
     }
+  /** Filters it: second-order sections one after the other. */
+  | { readonly kind: 'filter'; readonly sections: readonly Biquad[] }
+  /** Passes it on later. */
+  | { readonly kind: 'delay'; readonly time: Seconds }
   /** Makes a new signal of the same power, uncorrelated with what came in and with every other. */
   | { readonly kind: 'decorrelator' };
 

@@ -1,5 +1,3 @@
-import { FADER_FLOOR, FADER_TOP } from '../units/fader.ts';
-import { db, dbu, UNITY } from '../units/level.ts';
 import {
   type Address,
   BOX_MAIN,
@@ -15,9 +13,11 @@ import {
   stripTypeOf,
 } from './address.ts';
 import { type Control, type ControlValue, NONE, type Option } from './control.ts';
+import { choice, fader, pan, toggle, trim } from './control-makers.ts';
+import { deviceControls } from './device-controls.ts';
 import { jacks } from './jacks.ts';
 import { fullLabel, ownerLabel, partLabel } from './labels.ts';
-import type { Device, Rig, Strip } from './schema.ts';
+import type { Rig, Strip } from './schema.ts';
 
 /** Every control of a rig by its address, owner by owner, in signal order. */
 export type Controls = ReadonlyMap<Address, Control>;
@@ -35,9 +35,6 @@ export function controls(rig: Rig): Controls {
   return listed;
 }
 
-/** Positions of a compressor's ratio switch. `inf` limits. */
-export const RATIOS = ['1.5', '2', '3', '4', '6', '10', 'inf'] as const;
-
 function list(rig: Rig): Controls {
   const every = [
     ...rig.box.tracks.flatMap(({ id }) => boxChannel(rig, boxOwner(id), busesAfter(rig, -1))),
@@ -49,7 +46,7 @@ function list(rig: Rig): Controls {
     ...rig.desk.auxes.flatMap(({ id }) => [fader(rig, deskOwner(id), 'level')]),
     ...rig.desk.subgroups.flatMap(({ id }) => subgroup(rig, deskOwner(id))),
     fader(rig, DESK_MAIN, 'fader'),
-    ...rig.rack.flatMap((device) => rackDevice(rig, device)),
+    ...rig.rack.flatMap(({ id, kind }) => deviceControls(rig, rackOwner(id), kind)),
     ...cords(rig),
   ];
   return new Map(
@@ -66,55 +63,6 @@ function rigDefault(rig: Rig, control: Control): ControlValue {
   if (value === undefined) return control.default;
   return value === '-inf' && control.kind === 'gain' ? -Infinity : value;
 }
-
-/** What all controls have: the owner, the address and the names. */
-const named = (rig: Rig, owner: Owner, name: string) => ({
-  owner,
-  address: part(owner, name),
-  ownerLabel: ownerLabel(rig, owner),
-  label: partLabel(rig, part(owner, name)),
-});
-
-const toggle = (rig: Rig, owner: Owner, name: string, initial = false): Control => ({
-  kind: 'switch',
-  ...named(rig, owner, name),
-  default: initial,
-});
-
-const fader = (rig: Rig, owner: Owner, name: string, initial: number = UNITY): Control => ({
-  kind: 'gain',
-  ...named(rig, owner, name),
-  unit: 'dB',
-  min: FADER_FLOOR,
-  max: FADER_TOP,
-  closes: true,
-  default: initial,
-});
-
-/** A gain that does not close, in dB, `reach` to either side of unity. */
-const trim = (rig: Rig, owner: Owner, name: string, reach = 20): Control => ({
-  kind: 'gain',
-  ...named(rig, owner, name),
-  unit: 'dB',
-  min: db(-reach),
-  max: db(reach),
-  closes: false,
-  default: UNITY,
-});
-
-const pan = (rig: Rig, owner: Owner): Control => ({
-  kind: 'pan',
-  ...named(rig, owner, 'pan'),
-  default: 0,
-});
-
-const choice = (
-  rig: Rig,
-  owner: Owner,
-  name: string,
-  options: readonly Option[],
-  initial: string,
-): Control => ({ kind: 'choice', ...named(rig, owner, name), options, default: initial });
 
 const nowhere: Option = { value: NONE, label: 'nowhere' };
 
@@ -190,40 +138,6 @@ const subgroup = (rig: Rig, owner: Owner): Control[] => [
   toggle(rig, owner, 'mute'),
   toggle(rig, owner, 'main', true),
 ];
-
-function rackDevice(rig: Rig, device: Device): Control[] {
-  const owner = rackOwner(device.id);
-  switch (device.kind) {
-    case 'gain':
-      return [trim(rig, owner, 'gain')];
-    case 'reverb':
-      return [trim(rig, owner, 'level')];
-    case 'compressor':
-      return [
-        {
-          kind: 'gain',
-          ...named(rig, owner, 'threshold'),
-          unit: 'dBu',
-          min: dbu(-40),
-          max: dbu(20),
-          closes: false,
-          default: 0,
-        },
-        choice(
-          rig,
-          owner,
-          'ratio',
-          RATIOS.map((ratio) => ({
-            value: ratio,
-            label: ratio === 'inf' ? '∞ : 1' : `${ratio} : 1`,
-          })),
-          '4',
-        ),
-        { ...trim(rig, owner, 'knee'), min: db(0), max: db(24) } as Control,
-        trim(rig, owner, 'makeup'),
-      ];
-  }
-}
 
 function cords(rig: Rig): Control[] {
   const { inputs, outputs } = jacks(rig);

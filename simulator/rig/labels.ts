@@ -23,6 +23,15 @@ const PARTS: Readonly<Record<string, string>> = {
   makeup: 'make-up',
   compress: 'gain reduction',
   reverb: 'reverberation',
+  highpass: 'high-pass',
+  low: 'low shelf',
+  'mid-frequency': 'middle frequency',
+  mid: 'middle band',
+  high: 'high shelf',
+  equalise: 'filters',
+  time: 'time',
+  delay: 'delay',
+  feedback: 'feedback',
   out: 'output',
 };
 

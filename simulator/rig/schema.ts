@@ -133,10 +133,13 @@ const deskSchema = z.strictObject({
     ),
 });
 
+/** What a device can be. */
+export const DEVICE_KINDS = ['gain', 'compressor', 'equaliser', 'delay', 'reverb'] as const;
+
 const deviceSchema = z.strictObject({
   id: slug,
   label,
-  kind: z.enum(['gain', 'compressor', 'reverb']).check(z.describe('What it does.')),
+  kind: z.enum(DEVICE_KINDS).check(z.describe('What it does.')),
   inputs: z
     ._default(z.union([z.literal(1), z.literal(2)]), 1)
     .check(z.describe('How many input jacks it has.')),

@@ -1,15 +1,17 @@
 import type { Circuit } from '../circuit/circuit.ts';
 import { powerOf } from '../units/level.ts';
+import { addPowers, multiplyPowers, type Power, powerThrough, totalOf } from './power.ts';
 import type { Row } from './row.ts';
 
 /**
  * The independent signals of a circuit and their powers: first the recorded ones, then one for each
- * decorrelator, whose power is shared out among the recorded signals that it came from.
+ * decorrelator, whose power is shared out among the recorded signals that it came from. A recorded signal
+ * has the same power in every third-octave band.
  */
 export class Columns {
   readonly #signalPowers: readonly number[];
-  readonly #decorrelated: Float64Array[] = [];
-  readonly #decorrelatedTotals: number[] = [];
+  /** Powers by recorded signal, for each decorrelator; what is absent is silent. */
+  readonly #decorrelated: ReadonlyMap<number, Power>[] = [];
 
   constructor({ signals }: Circuit) {
     this.#signalPowers = signals.map(({ level }) => powerOf(level));
@@ -29,61 +31,65 @@ export class Columns {
     return column >= this.signalCount;
   }
 
-  /** Adds the output of a decorrelator. @returns its column. */
-  addDecorrelated(powers: Float64Array = new Float64Array(this.signalCount)): number {
+  /** Adds the output of a decorrelator, with its powers by recorded signal. @returns its column. */
+  addDecorrelated(powers: ReadonlyMap<number, Power> = new Map()): number {
     this.#decorrelated.push(powers);
-    this.#decorrelatedTotals.push(total(powers));
     return this.count - 1;
   }
 
   /** Sets the powers of a decorrelator's output, by recorded signal. */
-  setPowers(column: number, powers: Float64Array): void {
+  setPowers(column: number, powers: ReadonlyMap<number, Power>): void {
     this.#decorrelated[column - this.signalCount] = powers;
-    this.#decorrelatedTotals[column - this.signalCount] = total(powers);
   }
 
   /** Power of all that stands at a row, relative to that of 0 dBu. */
-  powerOf({ columns, ratios }: Row): number {
-    return columns.reduce((sum, column, index) => {
-      const power = this.isDecorrelated(column)
-        ? this.#decorrelatedTotals[column - this.signalCount]
-        : this.#signalPowers[column];
-      return sum + (ratios[index] ?? 0) ** 2 * (power ?? 0);
-    }, 0);
+  powerOf(row: Row): number {
+    let sum = 0;
+    for (const power of this.powersOf(row).values()) sum += totalOf(power);
+    return sum;
   }
 
   /** Power of what stands at a row, by recorded signal; of the columns that `counts` accepts. */
-  powersOf(
-    { columns, ratios }: Row,
-    counts = (_column: number) => true,
-  ): Float64Array<ArrayBuffer> {
-    const powers = new Float64Array(this.signalCount);
+  powersOf({ columns, transfers }: Row, counts = (_column: number) => true): Map<number, Power> {
+    const powers = new Map<number, Power>();
     columns.forEach((column, index) => {
-      const squared = (ratios[index] ?? 0) ** 2;
-      if (squared === 0 || !counts(column)) return;
-      if (!this.isDecorrelated(column)) {
-        powers[column] = (powers[column] ?? 0) + squared * (this.#signalPowers[column] ?? 0);
-        return;
+      if (!counts(column)) return;
+      const through = powerThrough(transfers[index] ?? 0);
+      if (through === 0) return;
+      for (const [signal, power] of this.#sharesOf(column)) {
+        const added = multiplyPowers(power, through);
+        powers.set(signal, addPowers(powers.get(signal) ?? 0, added));
       }
-      const shares = this.#decorrelated[column - this.signalCount];
-      shares?.forEach((share, signal) => {
-        powers[signal] = (powers[signal] ?? 0) + squared * share;
-      });
     });
     return powers;
   }
 
+  /** Power of a recorded signal where it enters. */
+  powerBorn(signal: number): number {
+    return this.#signalPowers[signal] ?? 0;
+  }
+
   /** Power of one recorded signal at a row. */
-  powerOfSignal({ columns, ratios }: Row, signal: number): number {
-    return columns.reduce((sum, column, index) => {
-      const power = this.isDecorrelated(column)
-        ? (this.#decorrelated[column - this.signalCount]?.[signal] ?? 0)
-        : column === signal
-          ? (this.#signalPowers[signal] ?? 0)
-          : 0;
-      return sum + (ratios[index] ?? 0) ** 2 * power;
-    }, 0);
+  powerOfSignal({ columns, transfers }: Row, signal: number): number {
+    let sum = 0;
+    columns.forEach((column, index) => {
+      const power = this.#shareOf(column, signal);
+      if (power === 0) return;
+      sum += totalOf(multiplyPowers(power, powerThrough(transfers[index] ?? 0)));
+    });
+    return sum;
+  }
+
+  /** Whose power a column is, by recorded signal. */
+  #sharesOf(column: number): Iterable<readonly [number, Power]> {
+    if (this.isDecorrelated(column)) return this.#decorrelated[column - this.signalCount] ?? [];
+    return [[column, this.#signalPowers[column] ?? 0]];
+  }
+
+  #shareOf(column: number, signal: number): Power {
+    if (!this.isDecorrelated(column)) {
+      return column === signal ? (this.#signalPowers[signal] ?? 0) : 0;
+    }
+    return this.#decorrelated[column - this.signalCount]?.get(signal) ?? 0;
   }
 }
-
-const total = (powers: Float64Array): number => powers.reduce((sum, power) => sum + power, 0);

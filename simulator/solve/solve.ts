@@ -1,14 +1,19 @@
 import type { Circuit } from '../circuit/circuit.ts';
 import { compressionGain } from '../units/compression.ts';
+import { GRID } from '../units/frequency.ts';
 import { type Db, levelOfPower, ratioOf } from '../units/level.ts';
 import { Columns } from './columns.ts';
 import { componentsInOrder } from './components.ts';
-import { type Loop, settleLoop } from './loop.ts';
+import { dependsOnFrequency, lawTransfer } from './law-transfer.ts';
+import { type Loop, type SolveAt, settleLoop } from './loop.ts';
 import { combine, type Row, scale, soleColumn } from './row.ts';
+import type { Grid } from './transfer.ts';
 
 /** What stands at every stage of a circuit. */
 export interface Solution {
   readonly circuit: Circuit;
+  /** The frequencies that it was computed at, where anything depends on frequency. */
+  readonly grid: Grid;
   /** By stage. Nothing where an unstable loop reaches: there is no level then. */
   readonly rows: readonly (Row | undefined)[];
   readonly columns: Columns;
@@ -18,8 +23,11 @@ export interface Solution {
   readonly compression: ReadonlyMap<number, Db>;
 }
 
-/** Computes what stands at every stage: stage by stage where signals only go forward, all at once inside loops. */
-export function solve(circuit: Circuit): Solution {
+/**
+ * Computes what stands at every stage: stage by stage where signals only go forward, all at once
+ * inside loops. One figure for each signal where nothing depends on frequency, else a spectrum.
+ */
+export function solve(circuit: Circuit, at: SolveAt = { grid: GRID }): Solution {
   const columns = new Columns(circuit);
   const rows = new Array<Row | undefined>(circuit.stages.length).fill(undefined);
   const loops: Loop[] = [];
@@ -30,7 +38,7 @@ export function solve(circuit: Circuit): Solution {
     const [stage] = component;
     if (stage === undefined) continue;
     if (component.length > 1 || feedsItself(circuit, stage)) {
-      const settled = settleLoop(circuit, component, rows, columns);
+      const settled = settleLoop(circuit, component, rows, columns, at);
       if (settled.loop) loops.push(settled.loop);
       for (const [member, row] of settled.rows) rows[member] = row;
       for (const [member, gain] of settled.compression) compression.set(member, gain);
@@ -38,7 +46,7 @@ export function solve(circuit: Circuit): Solution {
     }
     rows[stage] = rowOf(stage);
   }
-  return { circuit, rows, columns, loops, compression };
+  return { circuit, grid: at.grid, rows, columns, loops, compression };
 
   function rowOf(stage: number): Row | undefined {
     const signal = signalAt.get(stage);
@@ -49,10 +57,11 @@ export function solve(circuit: Circuit): Solution {
     if (law.kind === 'decorrelator') {
       return soleColumn(columns.addDecorrelated(columns.powersOf(incoming)));
     }
+    if (dependsOnFrequency(law)) return scale(incoming, lawTransfer(law, at.grid));
     if (law.kind !== 'compressor') return incoming;
     const heard = powerHeard(law.listensTo, rows, columns);
     if (heard === undefined) return undefined;
-    const gain = compressionGain(law.curve, levelOfPower(heard));
+    const gain = at.compression?.get(stage) ?? compressionGain(law.curve, levelOfPower(heard));
     compression.set(stage, gain);
     return scale(incoming, ratioOf(gain));
   }

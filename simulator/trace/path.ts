@@ -1,4 +1,5 @@
 import type { Address } from '../rig/address.ts';
+import type { Seconds } from '../units/frequency.ts';
 import type { Db, Dbu } from '../units/level.ts';
 
 /** What one side of a stereo place, or a mono place, holds of a path: its level there. */
@@ -34,6 +35,8 @@ export interface Path {
   readonly level: Dbu;
   /** Whether it arrives with its polarity inverted. */
   readonly inverted: boolean;
+  /** How late it arrives, in seconds; of its first arrival where its legs differ. */
+  readonly delay: Seconds;
   /** Whether it passes a reverb: it arrives as a new signal then, and adds to the others in power. */
   readonly decorrelated: boolean;
 }

@@ -1,6 +1,19 @@
 import { type Circuit, type Signal, signalsNamed, stagesOf } from '../circuit/circuit.ts';
 import type { Address } from '../rig/address.ts';
+import { lawTransfer } from '../solve/law-transfer.ts';
+import { addPowers, type Power, powerAt, powerThrough, totalOf } from '../solve/power.ts';
 import type { Solution } from '../solve/solve.ts';
+import {
+  addTransfers,
+  cascade,
+  delayOf,
+  type Grid,
+  gainOf,
+  spectrumOf,
+  type Transfer,
+  transferOf,
+} from '../solve/transfer.ts';
+import type { Seconds } from '../units/frequency.ts';
 import { type Dbu, gainBetween, levelOfPower, ratioOf, UNITY } from '../units/level.ts';
 import type { LegLevel, Path, PathStep } from './path.ts';
 
@@ -45,7 +58,7 @@ export function stagesLeadingTo({ wires }: Circuit, goals: Iterable<number>): Se
  * What a path holds at the legs of one place: voltages relative to 0 dBu, by stage, and there by the stage
  * where the signal was born. Each output leg of a reverb bears a signal of its own.
  */
-type Voltages = ReadonlyMap<number, ReadonlyMap<number, number>>;
+type Voltages = ReadonlyMap<number, ReadonlyMap<number, Transfer>>;
 
 function pathsOfSignal(
   solution: Solution,
@@ -71,7 +84,7 @@ function pathsOfSignal(
       found.push(pathFrom(signal, steps, new Map(arrived), decorrelated));
     }
     // A way may lead on from one leg of a place to the other one, through a device that has both.
-    for (const [place, voltages] of onwards(here, next, walked, circuit)) {
+    for (const [place, voltages] of onwards(here, next, walked, solution)) {
       const turnsNew = [...voltages.keys()].some(
         (stage) => circuit.stages[stage]?.law.kind === 'decorrelator',
       );
@@ -82,7 +95,7 @@ function pathsOfSignal(
   };
 
   if (!leading.has(signal.stage)) return [];
-  const born = new Map([[signal.stage, 10 ** (signal.level / 20)]]);
+  const born = new Map<number, Transfer>([[signal.stage, 10 ** (signal.level / 20)]]);
   const start = new Map([[signal.stage, born]]);
   const place = circuit.stages[signal.stage]?.place ?? '';
   walk([stepTo(circuit, place, start, undefined)], start, new Set(start.keys()), false);
@@ -92,22 +105,24 @@ function pathsOfSignal(
 /** An open wire seen from where it starts, with the gain of the stage that it leads to. */
 interface WireOnwards {
   readonly to: number;
-  readonly ratio: number;
+  readonly transfer: Transfer;
 }
 
 /** Open wires by the stage that they start from, of those that lead on to the goals. */
 function wiresOnwards(
-  { circuit, compression }: Solution,
+  { circuit, compression, grid }: Solution,
   leading: ReadonlySet<number>,
 ): ReadonlyMap<number, readonly WireOnwards[]> {
   const onwardsFrom = new Map<number, WireOnwards[]>();
   for (const to of leading) {
     for (const wire of circuit.wires[to] ?? []) {
       if (wire.ratio === 0) continue;
+      const law = circuit.stages[to]?.law;
       const ratio = wire.ratio * ratioOf(compression.get(to) ?? UNITY);
+      const transfer = law ? cascade(ratio, lawTransfer(law, grid)) : ratio;
       const known = onwardsFrom.get(wire.from);
-      if (known) known.push({ to, ratio });
-      else onwardsFrom.set(wire.from, [{ to, ratio }]);
+      if (known) known.push({ to, transfer });
+      else onwardsFrom.set(wire.from, [{ to, transfer }]);
     }
   }
   return onwardsFrom;
@@ -118,34 +133,47 @@ function onwards(
   here: Voltages,
   next: ReadonlyMap<number, readonly WireOnwards[]>,
   walked: ReadonlySet<number>,
-  { stages }: Circuit,
-): Map<Address, Map<number, Map<number, number>>> {
-  const places = new Map<Address, Map<number, Map<number, number>>>();
+  { circuit: { stages }, grid }: Solution,
+): Map<Address, Map<number, Map<number, Transfer>>> {
+  const places = new Map<Address, Map<number, Map<number, Transfer>>>();
   for (const [stage, voltages] of here) {
-    for (const { to, ratio } of next.get(stage) ?? []) {
+    for (const { to, transfer } of next.get(stage) ?? []) {
       if (walked.has(to)) continue;
       const place = stages[to]?.place ?? '';
-      const legs = places.get(place) ?? new Map<number, Map<number, number>>();
+      const legs = places.get(place) ?? new Map<number, Map<number, Transfer>>();
       places.set(place, legs);
-      const leg = legs.get(to) ?? new Map<number, number>();
+      const leg = legs.get(to) ?? new Map<number, Transfer>();
       legs.set(to, leg);
       for (const [birth, voltage] of voltages) {
-        leg.set(birth, (leg.get(birth) ?? 0) + voltage * ratio);
+        leg.set(birth, addTransfers(leg.get(birth) ?? 0, cascade(voltage, transfer)));
       }
     }
   }
   for (const legs of places.values()) {
     for (const [stage, leg] of legs) {
       if (stages[stage]?.law.kind !== 'decorrelator') continue;
-      legs.set(stage, new Map([[stage, Math.sqrt(powerOfVoltages(leg))]]));
+      legs.set(stage, new Map([[stage, reborn(leg, grid)]]));
     }
   }
   return places;
 }
 
 /** Signals that were born apart add in power. */
-const powerOfVoltages = (voltages: ReadonlyMap<number, number>): number =>
-  [...voltages.values()].reduce((sum, voltage) => sum + voltage ** 2, 0);
+const powersOf = (leg: ReadonlyMap<number, Transfer>): Power =>
+  [...leg.values()].reduce<Power>((sum, one) => addPowers(sum, powerThrough(one)), 0);
+
+const powerOfVoltages = (leg: ReadonlyMap<number, Transfer>): number => totalOf(powersOf(leg));
+
+/** What a decorrelator makes of a signal: a new one of the same power at every frequency. */
+function reborn(leg: ReadonlyMap<number, Transfer>, grid: Grid): Transfer {
+  const power = powersOf(leg);
+  if (typeof power === 'number') return Math.sqrt(power);
+  return transferOf(
+    spectrumOf(grid, (point) => ({ re: Math.sqrt(powerAt(power, point)), im: 0 })),
+    0 as Seconds,
+    grid,
+  );
+}
 
 const levelOfVoltages = (voltages: Voltages): Dbu =>
   levelOfPower([...voltages.values()].reduce((sum, leg) => sum + powerOfVoltages(leg), 0));
@@ -166,6 +194,12 @@ function stepTo(
   return { place, level, legs, gain: before === undefined ? UNITY : gainBetween(before, level) };
 }
 
+/** Whether a transfer turns the polarity round; where it depends on frequency, whether it does so on the whole. */
+function isInverted(transfer: Transfer): boolean {
+  const gain = gainOf(transfer);
+  return typeof gain === 'number' ? gain < 0 : gain.re.reduce((sum, re) => sum + re, 0) < 0;
+}
+
 function pathFrom(
   signal: Signal,
   steps: readonly PathStep[],
@@ -178,9 +212,10 @@ function pathFrom(
     steps,
     gain: gainBetween(signal.level, level),
     level,
-    inverted: [...arrived.values()].every((leg) =>
-      [...leg.values()].every((voltage) => voltage < 0),
-    ),
+    inverted: [...arrived.values()].every((leg) => [...leg.values()].every(isInverted)),
+    delay: Math.min(
+      ...[...arrived.values()].flatMap((leg) => [...leg.values()].map(delayOf)),
+    ) as Seconds,
     decorrelated,
   };
 }

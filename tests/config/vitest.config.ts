@@ -13,6 +13,8 @@ export default defineConfig({
   root: fileURLToPath(new URL('../..', import.meta.url)),
   cacheDir: 'node_modules/.cache/vitest',
   test: {
+    // Properties and processes take their time on a machine that is busy.
+    testTimeout: 30_000,
     // A folder of tests may still be empty.
     passWithNoTests: true,
     projects: [

@@ -7,7 +7,7 @@ export type TapOfAux = 'pre' | 'post' | 'switchable';
 
 export interface BenchDevice {
   readonly id: string;
-  readonly kind: 'gain' | 'compressor' | 'reverb';
+  readonly kind: 'gain' | 'compressor' | 'equaliser' | 'delay' | 'reverb';
   readonly inputs?: 1 | 2;
   readonly outputs?: 1 | 2;
 }

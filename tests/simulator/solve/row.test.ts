@@ -9,8 +9,8 @@ describe('combine()', () => {
   });
 
   test('adds the same signal in voltage, sign and all: 2 · 3 − 0.5 · 4 = 4', () => {
-    const one = { columns: [7], ratios: [3] };
-    const other = { columns: [7, 9], ratios: [4, 6] };
+    const one = { columns: [7], transfers: [3] };
+    const other = { columns: [7, 9], transfers: [4, 6] };
     expect(
       combine([
         { row: one, ratio: 2 },
@@ -18,14 +18,14 @@ describe('combine()', () => {
       ]),
     ).toEqual({
       columns: [7, 9],
-      ratios: [4, -3],
+      transfers: [4, -3],
     });
   });
 });
 
 test('scale() turns every ratio: 0.25 · [8, −2] = [2, −0.5]', () => {
-  expect(scale({ columns: [1, 5], ratios: [8, -2] }, 0.25)).toEqual({
+  expect(scale({ columns: [1, 5], transfers: [8, -2] }, 0.25)).toEqual({
     columns: [1, 5],
-    ratios: [2, -0.5],
+    transfers: [2, -0.5],
   });
 });
