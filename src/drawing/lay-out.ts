@@ -5,10 +5,8 @@ import {
   type Owner,
   part,
   type Rig,
-  type StripStage,
-  type StripType,
 } from '../../simulator/index.ts';
-import { mainColumn, RISER_SIDE, subgroupColumn } from './bus-column.ts';
+import { BUS_STAGES, mainColumn, RISER_SIDE, subgroupColumn } from './bus-column.ts';
 import type { Drawing, Rail, RowName, WireLine } from './drawing.ts';
 import { layRows, type Rows, typesInUse } from './rows.ts';
 import { stripColumn } from './strip-column.ts';
@@ -16,15 +14,8 @@ import { stripColumn } from './strip-column.ts';
 const GUTTER = 66;
 const STRIP = 78;
 const BUS = 92;
-/** The stages of a subgroup, as rows that all columns share. */
-const BUS_ROWS: StripType = {
-  id: 'bus',
-  stereo: true,
-  stages: ['insert', 'fader', 'mute'],
-  taps: { pre: 'insert', post: 'mute' },
-};
 /** Room at the right for the names of what the buses feed. */
-const ENDS = 112;
+const ENDS = 130;
 
 /**
  * Lays out a desk, or the part of it whose owners are listed: strips run down, buses run across.
@@ -38,9 +29,10 @@ export function layOut(rig: Rig, show?: readonly Owner[]): Drawing {
   const strips = rig.desk.strips.filter(isShown);
   const auxes = rig.desk.auxes.filter(isShown);
   const subgroups = rig.desk.subgroups.filter(isShown);
-  const types = [...typesInUse(rig), BUS_ROWS];
+  const types = [...typesInUse(rig), ...BUS_STAGES];
   const rows = layRows(types, auxes.length, subgroups.length);
-  const shown = { rig, rows, auxes, subgroups };
+  const showsMain = !show || show.includes(DESK_MAIN);
+  const shown = { rig, rows, auxes, subgroups, showsMain };
 
   let x = GUTTER;
   const next = (width: number) => {
@@ -53,7 +45,6 @@ export function layOut(rig: Rig, show?: readonly Owner[]): Drawing {
   const subgroupColumns = subgroups.map((subgroup, index) =>
     subgroupColumn(shown, subgroup, rows.subgroups[index] ?? 0, next(BUS)),
   );
-  const showsMain = !show || show.includes(DESK_MAIN);
   const mainColumns = showsMain ? [mainColumn(shown, next(BUS))] : [];
   const columnsEnd = x;
   const width = columnsEnd + ENDS;
@@ -135,11 +126,10 @@ const bus = (
   master: undefined,
 });
 
-function rowNames(rows: Rows): RowName[] {
-  const name = ([stage, y]: readonly [StripStage, number]): RowName => ({ text: stage, y });
-  return [
-    { text: 'from', y: rows.top - 16 },
-    ...[...rows.above].map(name),
-    ...[...rows.below].map(name),
-  ];
-}
+const rowNames = (rows: Rows): RowName[] => [
+  { text: 'from', y: rows.top - 16 },
+  ...[...rows.above, ...rows.below].map(({ stage, top, bottom }) => ({
+    text: stage,
+    y: (top + bottom) / 2,
+  })),
+];

@@ -1,10 +1,19 @@
-import { deskOwner, part, type Rig, type Strip, stripTypeOf } from '../../simulator/index.ts';
-import type { Column, SendCrossing, WireLine } from './drawing.ts';
-import type { Rows } from './rows.ts';
-import { heightOf, runDown } from './run.ts';
+import {
+  deskOwner,
+  type Owner,
+  part,
+  type Rig,
+  type Strip,
+  stripTypeOf,
+} from '../../simulator/index.ts';
+import type { AssignCrossing, Column, SendCrossing, WireLine } from './drawing.ts';
+import { type Row, type Rows, rowsOf } from './rows.ts';
+import { runDown } from './run.ts';
 
 /** How far left of its strip the wire after the fader runs. */
 const AFTER_SIDE = 24;
+/** How far above the end of its row the wire after the fader leaves the strip: past the slot of a fader. */
+const ABOVE_NEXT_ROW = 2;
 
 /** What a column needs to know of the rest. */
 export interface Shown {
@@ -12,19 +21,22 @@ export interface Shown {
   readonly rows: Rows;
   readonly auxes: Rig['desk']['auxes'];
   readonly subgroups: Rig['desk']['subgroups'];
+  readonly showsMain: boolean;
 }
 
 /** A strip: its wire in signal order, its sends on either side of the fader, its assigns. */
 export function stripColumn(
-  { rig, rows, auxes, subgroups }: Shown,
+  { rig, rows, auxes, subgroups, showsMain }: Shown,
   strip: Strip,
   x: number,
 ): Column {
   const owner = deskOwner(strip.id);
-  const { stages, taps } = stripTypeOf(rig, strip);
+  const type = stripTypeOf(rig, strip);
+  const own = rowsOf(rows, type);
   const input = part(owner, 'in');
-  const run = runDown(owner, 'strip', rows, stages, { place: input, y: rows.top }, rows.main, x);
-  const after = afterWire(part(owner, taps.post), x, heightOf(rows, taps.post) + 20, rows);
+  const run = runDown(owner, 'strip', own, { place: input, y: rows.top }, rows.main, x);
+  const tapped = own.find(({ stage }) => stage === type.taps.post);
+  const after = afterWire(part(owner, type.taps.post), x, tapped, rows);
   return {
     ...run,
     owner,
@@ -53,18 +65,37 @@ export function stripColumn(
         bus: 'subgroup' as const,
         at: { x, y: rows.subgroups[index] ?? 0 },
       })),
-      { address: part(owner, 'main'), bus: 'main', at: { x, y: rows.main } },
+      ...(showsMain ? [mainAssign(owner, x, rows)] : []),
     ],
   };
 }
 
-/** The thin wire that comes back up from below the fader into the band of the aux rails. */
-const afterWire = (place: string, x: number, from: number, { band }: Rows): WireLine => ({
-  place,
-  role: 'after',
-  points: [
-    { x, y: from },
-    { x: x - AFTER_SIDE, y: from },
-    { x: x - AFTER_SIDE, y: band.top },
-  ],
+/** The crossing with the main rail, where a strip or subgroup ends. */
+export const mainAssign = (owner: Owner, x: number, { main }: Rows): AssignCrossing => ({
+  address: part(owner, 'main'),
+  bus: 'main',
+  at: { x, y: main },
 });
+
+/**
+ * The thin wire that comes back up from below the fader into the band of the aux rails; or down into it,
+ * on a desk that takes such a send above the band.
+ */
+function afterWire(
+  place: string,
+  x: number,
+  tapped: Row | undefined,
+  { top, band }: Rows,
+): WireLine {
+  const from = (tapped?.bottom ?? top) - ABOVE_NEXT_ROW;
+  const to = from > band.top ? band.top : band.bottom;
+  return {
+    place,
+    role: 'after',
+    points: [
+      { x, y: from },
+      { x: x - AFTER_SIDE, y: from },
+      { x: x - AFTER_SIDE, y: to },
+    ],
+  };
+}

@@ -1,29 +1,14 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
+import { violationsInBothThemes } from './axe.ts';
 import { builtFiles, builtPages } from './built-pages.ts';
 import { expect, test } from './fixture.ts';
 
-const WCAG = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
-
-/** Rules that depend on the theme: between the two only colours differ. */
-const COLOUR_RULES = ['color-contrast', 'link-in-text-block'];
-
 /** Pages that share a browser tab: opening one takes longer than looking at a page. */
-const BATCH = 8;
+const BATCH = 4;
 
 function batchesOf<T>(size: number, all: readonly T[]): T[][] {
   return Array.from({ length: Math.ceil(all.length / size) }, (_, batch) =>
     all.slice(batch * size, (batch + 1) * size),
-  );
-}
-
-/** One line for each element that axe objects to, so that a failure can be read. */
-async function violationsBy(axe: AxeBuilder): Promise<string[]> {
-  // The legacy mode does without a second page and takes a third of the time. It looks into no
-  // frame of another origin, and the policy allows no frame at all.
-  const { violations } = await axe.setLegacyMode().analyze();
-  return violations.flatMap(({ id, help, nodes }) =>
-    nodes.map((node) => `${id}: ${help} at ${node.target.join(' ')}`),
   );
 }
 
@@ -33,10 +18,7 @@ async function checkPage(page: Page, address: string): Promise<void> {
   await page.goto(address);
   await expect.soft(page.locator('h1')).toHaveCount(1);
   await expect.soft(page).toHaveTitle(/Tap & Sum/);
-  expect.soft(await violationsBy(new AxeBuilder({ page }).withTags(WCAG))).toEqual([]);
-
-  await page.emulateMedia({ colorScheme: 'dark' });
-  expect.soft(await violationsBy(new AxeBuilder({ page }).withRules(COLOUR_RULES))).toEqual([]);
+  expect.soft(await violationsInBothThemes(page)).toEqual([]);
 
   await page.setViewportSize({ width: 320, height: 640 });
   const width = await page.evaluate(() => document.documentElement.scrollWidth);

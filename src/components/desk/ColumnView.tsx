@@ -1,5 +1,6 @@
 import { fullLabel, levelAt, ownerLabel, ownerOf, part } from '../../../simulator/index.ts';
 import type { Column } from '../../drawing/drawing.ts';
+import { ROOM_FOR, shortened } from '../../drawing/names.ts';
 import { feedOf, goalOf } from '../../drawing/patch.ts';
 import { levelText } from '../../text/index.ts';
 import { AssignSymbol } from './AssignSymbol.tsx';
@@ -27,11 +28,11 @@ export function ColumnView({ column, scene, hands }: Props) {
         {mark}
       </text>
       <text class="name" x={x} y={40}>
-        {label}
+        {shortened(label, ROOM_FOR.column)}
       </text>
       {input && (
         <text class="from" x={x} y={64}>
-          {feedName(input, scene)}
+          {shortened(feedName(input, scene), ROOM_FOR.feed)}
         </text>
       )}
       {column.wires.map((wire) => (

@@ -1,6 +1,13 @@
 import type { ComponentChildren } from 'preact';
 import { useCallback, useMemo, useRef, useState } from 'preact/hooks';
-import { type Address, type Board, DESK_MAIN, type Owner } from '../../../simulator/index.ts';
+import {
+  type Address,
+  type Board,
+  DESK_MAIN,
+  deskOwner,
+  type Owner,
+  type Rig,
+} from '../../../simulator/index.ts';
 import { layOut } from '../../drawing/lay-out.ts';
 import { sourceName } from '../../text/index.ts';
 import { Announcer } from './Announcer.tsx';
@@ -11,6 +18,7 @@ import { ownersOnWay, ownersToShow } from './owners-to-show.ts';
 import { PathTable } from './PathTable.tsx';
 import { ReadOuts } from './ReadOuts.tsx';
 import type { Hands, Scene } from './scene.ts';
+import { hasOwner } from './sheet.ts';
 import type { RunningBoard } from './use-board.ts';
 import { useNarrow } from './use-narrow.ts';
 
@@ -34,9 +42,12 @@ export function Desk({ id, board, follow, onFollow, show, home, children }: Prop
   const { setup, locked } = snapshot.context;
   const root = useRef<HTMLDivElement>(null);
   const isNarrow = useNarrow(root);
-  const [selected, setSelected] = useState<Owner>(
-    () => ownersOnWay(setup, solution, follow)[0] ?? DESK_MAIN,
-  );
+  const firstOnWay = () => ownersOnWay(setup, solution, follow)[0] ?? DESK_MAIN;
+  const [chosen, setSelected] = useState<Owner>(firstOnWay);
+  // Another rig that was loaded may be without it.
+  const selected = hasOwner(setup.rig, chosen) ? chosen : firstOnWay();
+  const lastStrip = useRef<Owner>(selected);
+  if (isStripOf(setup.rig, selected)) lastStrip.current = selected;
 
   const open = useCallback((owner: Owner, control?: Address) => {
     setSelected(owner);
@@ -44,7 +55,8 @@ export function Desk({ id, board, follow, onFollow, show, home, children }: Prop
   }, []);
   const hands: Hands = { send, open };
   const scene: Scene = { id, setup, solution, follow, selected, locked };
-  const only = isNarrow ? selected : undefined;
+  // A bus that is opened leaves the strip that stands beside it where it is.
+  const only = isNarrow ? lastStrip.current : undefined;
   const drawing = useMemo(
     () => layOut(setup.rig, ownersToShow(setup.rig, show, only)),
     [setup.rig, show, only],
@@ -87,6 +99,9 @@ export function Desk({ id, board, follow, onFollow, show, home, children }: Prop
     </div>
   );
 }
+
+const isStripOf = ({ desk }: Rig, owner: Owner): boolean =>
+  desk.strips.some(({ id }) => deskOwner(id) === owner);
 
 /** A drawing from this width on, in its own units, takes the whole width; the sheet lies under it. */
 const WIDE = 900;

@@ -25,7 +25,7 @@ export function DeskDrawing({ drawing, scene, name, hands }: Props) {
       aria-label={name}
     >
       {rows.map(({ text, y }) => (
-        <text key={text} class="row-name" x={58} y={y + 4}>
+        <text key={`${text} ${y}`} class="row-name" x={58} y={y + 4}>
           {text}
         </text>
       ))}

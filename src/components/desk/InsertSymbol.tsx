@@ -1,12 +1,12 @@
 import { ownerLabel, part } from '../../../simulator/index.ts';
 import type { InsertMark, Point } from '../../drawing/drawing.ts';
+import { ROOM_FOR, shortened } from '../../drawing/names.ts';
 import { insertPatch } from '../../drawing/patch.ts';
 import { LitWire } from './LitWire.tsx';
 import type { Hands, Scene } from './scene.ts';
 
 const WIDTH = 58;
 const HEIGHT = 20;
-const LONGEST_NAME = 11;
 
 interface Props {
   insert: InsertMark;
@@ -48,7 +48,7 @@ export function InsertSymbol({ insert, scene, hands }: Props) {
             rx={3}
           />
           <text class="device-name" x={device.x} y={device.y + 3.5}>
-            {shortened(ownerLabel(scene.setup.rig, plugged))}
+            {shortened(ownerLabel(scene.setup.rig, plugged), ROOM_FOR.device)}
           </text>
         </>
       ) : (
@@ -57,9 +57,9 @@ export function InsertSymbol({ insert, scene, hands }: Props) {
       {hands && (
         <rect
           class="hit"
-          x={top.x - 40}
+          x={device.x - WIDTH / 2}
           y={top.y}
-          width={60}
+          width={WIDTH}
           height={bottom.y - top.y}
           onClick={() => hands.open(owner, part(owner, 'insert.return'))}
         />
@@ -67,6 +67,3 @@ export function InsertSymbol({ insert, scene, hands }: Props) {
     </g>
   );
 }
-
-const shortened = (name: string) =>
-  name.length > LONGEST_NAME ? `${name.slice(0, LONGEST_NAME - 1)}…` : name;

@@ -14,13 +14,15 @@ import type { Scene } from './scene.ts';
 
 /** A quiz: its questions one under the other, each with its drawing, each answered by the simulator. */
 export function QuizCard({ quiz }: { quiz: Quiz }) {
+  // A scenario or a walk-through on the same page may have the same id.
+  const id = `quiz-${quiz.id}`;
   return (
-    <section class="quiz" aria-labelledby={`${quiz.id}-title`}>
-      <h3 id={`${quiz.id}-title`}>{quiz.title}</h3>
+    <section class="quiz" aria-labelledby={`${id}-title`}>
+      <h3 id={`${id}-title`}>{quiz.title}</h3>
       <ol class="questions">
         {quiz.questions.map((question, index) => (
           <li key={question.id}>
-            <QuestionCard quizId={quiz.id} question={question} number={index + 1} />
+            <QuestionCard quizId={id} question={question} number={index + 1} />
           </li>
         ))}
       </ol>
@@ -89,22 +91,22 @@ function QuestionCard({ quizId, question, number }: QuestionProps) {
           <button type="submit" disabled={chosen === undefined}>
             Check
           </button>
-          {checked && (
-            <div
-              class={checked.option.holds ? 'check check-passed' : 'check check-not-yet'}
-              role="status"
-            >
-              <p>
-                Attempt {checked.attempt}.{' '}
-                <strong class="check-word">{checked.option.holds ? 'Passed' : 'Not yet'}</strong>{' '}
-                {checked.option.reason}
-              </p>
-              {checked.option.judgement && (
-                <p class="check-heard">{heardSentence(rig, checked.option.judgement)}</p>
-              )}
-              {checked.option.holds && <p>{explain}</p>}
-            </div>
-          )}
+          {/* It is there before the first answer: a region that comes with its text may not be read out. */}
+          <div role="status">
+            {checked && (
+              <div class={checked.option.holds ? 'check check-passed' : 'check check-not-yet'}>
+                <p>
+                  Attempt {checked.attempt}.{' '}
+                  <strong class="check-word">{checked.option.holds ? 'Passed' : 'Not yet'}</strong>{' '}
+                  {checked.option.reason}
+                </p>
+                {checked.option.judgement && (
+                  <p class="check-heard">{heardSentence(rig, checked.option.judgement)}</p>
+                )}
+                {checked.option.holds && <p>{explain}</p>}
+              </div>
+            )}
+          </div>
         </div>
       </fieldset>
     </form>

@@ -1,5 +1,6 @@
 import { numberAt, ownerLabel, ownerOf, part } from '../../../simulator/index.ts';
 import type { Rail } from '../../drawing/drawing.ts';
+import { ROOM_FOR, shortened } from '../../drawing/names.ts';
 import { goalOf } from '../../drawing/patch.ts';
 import { signed } from '../../text/index.ts';
 import { LitWire } from './LitWire.tsx';
@@ -31,7 +32,9 @@ export function RailView({ rail, scene, hands }: Props) {
       )}
       {end && (
         <text class="goal" x={end.x} y={y + 4}>
-          {goal ? ownerLabel(scene.setup.rig, ownerOf(goal)) : 'not plugged'}
+          {goal
+            ? shortened(ownerLabel(scene.setup.rig, ownerOf(goal)), ROOM_FOR.goal)
+            : 'not plugged'}
         </text>
       )}
       {hands && master && (

@@ -6,15 +6,18 @@ import {
   type Scenario,
   type Verdict,
 } from '../../../simulator/index.ts';
+import { verdictSentence } from '../../text/index.ts';
 import { Desk } from './Desk.tsx';
 import { useBoard } from './use-board.ts';
 import { VerdictView } from './VerdictView.tsx';
 
 /** A scenario with its desk: the brief, the desk, Check and its verdict, hints in steps, the debrief. */
 export function TaskDesk({ scenario }: { scenario: Scenario }) {
-  const { id, rig, title, brief, hints, start, open, show, solution, debrief } = scenario;
+  const { rig, title, brief, hints, start, open, show, solution, debrief } = scenario;
   const locked = useMemo(() => lockedControls(rig, open), [rig, open]);
   const board = useBoard({ setup: { rig, board: start }, locked });
+  // A walk-through or a quiz on the same page may have the same id.
+  const id = `task-${scenario.id}`;
   const [follow, setFollow] = useState(scenario.follow);
   const [hintsShown, setHintsShown] = useState(0);
   const [checked, setChecked] = useState<{ board: Board; verdict: Verdict; attempt: number }>();
@@ -53,13 +56,12 @@ export function TaskDesk({ scenario }: { scenario: Scenario }) {
           <li key={hint}>{hint}</li>
         ))}
       </ol>
+      {/* It is there before the first verdict: a region that comes with its text may not be read out. */}
+      <p class="verdict-head" role="status">
+        {checked && `Attempt ${checked.attempt}. ${verdictSentence(checked.verdict)}`}
+      </p>
       {checked && (
-        <VerdictView
-          rig={rig}
-          verdict={checked.verdict}
-          attempt={checked.attempt}
-          isStale={checked.board !== now}
-        />
+        <VerdictView rig={rig} verdict={checked.verdict} isStale={checked.board !== now} />
       )}
       {checked?.verdict.passed && <p class="debrief">{debrief}</p>}
     </section>

@@ -5,7 +5,6 @@ import {
   movedLocksSentence,
   reasonSentence,
   resultWord,
-  verdictSentence,
 } from '../../text/index.ts';
 
 /** The most reasons that are given for one check. */
@@ -14,19 +13,15 @@ const MOST_REASONS = 2;
 interface Props {
   rig: Rig;
   verdict: Verdict;
-  attempt: number;
   /** Whether the desk was moved since. */
   isStale: boolean;
 }
 
 /** A verdict: for every check what was asked, what was heard, and why. */
-export function VerdictView({ rig, verdict, attempt, isStale }: Props) {
+export function VerdictView({ rig, verdict, isStale }: Props) {
   const moved = movedLocksSentence(rig, verdict.movedLocks);
   return (
     <section class={isStale ? 'verdict verdict-stale' : 'verdict'}>
-      <p class="verdict-head" role="status">
-        Attempt {attempt}. {verdictSentence(verdict)}
-      </p>
       {isStale && (
         <p class="verdict-note">The desk was moved since. Check again to hear it anew.</p>
       )}

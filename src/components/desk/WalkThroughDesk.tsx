@@ -6,7 +6,9 @@ import { useBoard } from './use-board.ts';
 
 /** A desk that moves step by step. Between the steps every control can be turned as well. */
 export function WalkThroughDesk({ walkThrough }: { walkThrough: WalkThrough }) {
-  const { id, rig, title, steps, show } = walkThrough;
+  const { rig, title, steps, show } = walkThrough;
+  // A scenario or a quiz on the same page may have the same id.
+  const id = `walk-${walkThrough.id}`;
   const first = steps[0];
   const board = useBoard({ setup: { rig, board: first?.board ?? walkThrough.start } });
   const [index, setIndex] = useState(0);

@@ -31,7 +31,7 @@ export function sheetOf(rig: Rig, owner: Owner): SheetGroup[] {
   const isSend = ({ address }: Control) =>
     sends.some((send) => address === send || address === `${send}.tap`);
   const isInsert = (address: Address) => address.startsWith(`${owner}.insert.`);
-  const isAssign = ({ address }: Control) => assigns.includes(address);
+  const isAssign = (one: Control) => assigns.includes(one.address) && !isSend(one);
   const isCord = ({ kind }: Control) => kind === 'cord';
 
   const asItems = (list: readonly Control[]): SheetItem[] =>

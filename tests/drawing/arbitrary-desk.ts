@@ -1,0 +1,85 @@
+import * as fc from 'fast-check';
+import { parseRig, type Rig, type StripStage } from '../../simulator/index.ts';
+
+/** Seed and length of every property here, so that a run can be repeated. */
+export const RUNS = { seed: 20261125, numRuns: 150 } as const;
+
+const STAGES: readonly StripStage[] = ['trim', 'polarity', 'insert', 'fader', 'mute', 'pan'];
+
+interface TypeShape {
+  readonly stereo: boolean;
+  readonly stages: readonly StripStage[];
+  readonly pre: StripStage;
+  readonly post: StripStage;
+}
+
+/** A strip of any stages in any order that a desk can have; the tap after the fader is not before the other. */
+const arbitraryType: fc.Arbitrary<TypeShape> = fc
+  .record({
+    stereo: fc.boolean(),
+    picked: fc.shuffledSubarray([...STAGES], { minLength: 1 }),
+    taps: fc.tuple(fc.nat(), fc.nat()),
+  })
+  .map(({ stereo, picked, taps: [one, other] }) => {
+    const withPan = picked.includes('pan') ? picked : [...picked, 'pan' as const];
+    // Behind the pan of a mono strip there are two legs, and its insert has jacks for one.
+    const isLate = !stereo && withPan.indexOf('insert') > withPan.indexOf('pan');
+    const stages = isLate
+      ? ['insert' as const, ...withPan.filter((stage) => stage !== 'insert')]
+      : withPan;
+    const [pre, post] = [one % stages.length, other % stages.length].sort((a, b) => a - b);
+    return { stereo, stages, pre: stages[pre ?? 0] ?? 'pan', post: stages[post ?? 0] ?? 'pan' };
+  });
+
+const named = (count: number, id: string) =>
+  Array.from({ length: count }, (_, index) => ({ id: `${id}${index + 1}`, label: `${index + 1}` }));
+
+/** A random desk with up to 32 strips of up to three types, 8 auxes and 8 subgroups; as a file would hold it. */
+export const arbitraryDesk: fc.Arbitrary<Rig> = fc
+  .record({
+    types: fc.array(arbitraryType, { minLength: 1, maxLength: 3 }),
+    strips: fc.array(fc.nat(), { minLength: 1, maxLength: 32 }),
+    taps: fc.array(fc.constantFrom('pre', 'post', 'switchable'), { maxLength: 8 }),
+    subgroups: fc.nat({ max: 8 }),
+  })
+  .map(({ types, strips, taps, subgroups }) => {
+    const data = {
+      id: 'random',
+      label: 'A random desk',
+      box: { tracks: [{ id: 'flute', label: 'Flute', levelDbfs: -20 }] },
+      converter: { outputs: 1, fullScaleDbu: 18 },
+      desk: {
+        stripTypes: types.map(({ stereo, stages, pre, post }, index) => ({
+          id: `type${index + 1}`,
+          stereo,
+          stages,
+          taps: { pre, post },
+        })),
+        strips: named(strips.length, 'ch').map((one, index) => ({
+          ...one,
+          mark: one.label,
+          type: `type${((strips[index] ?? 0) % types.length) + 1}`,
+        })),
+        auxes: named(taps.length, 'aux').map((one, index) => ({
+          ...one,
+          // An id that is a control of something else; nothing forbids it.
+          id: index === 1 ? 'to' : one.id,
+          tap: taps[index],
+        })),
+        subgroups: named(subgroups, 'sub'),
+      },
+      outputs: [{ id: 'end', label: 'End', stereo: true }],
+    };
+    return parseRig('random.yaml', JSON.stringify(data));
+  });
+
+/** A desk, and a choice of what to draw of it: nothing said means all. */
+export const arbitraryView = arbitraryDesk.chain((rig) => {
+  const { strips, auxes, subgroups } = rig.desk;
+  const owners = [...strips, ...auxes, ...subgroups].map(({ id }) => `desk.${id}`);
+  const some = fc.subarray([...owners, 'desk.main'], { minLength: 1 });
+  return fc.record({
+    rig: fc.constant(rig),
+    show: fc.oneof(fc.constant(undefined), some),
+  });
+});

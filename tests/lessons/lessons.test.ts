@@ -1,0 +1,136 @@
+import { describe, expect, test } from 'vitest';
+import { lockedControls } from '../../simulator/index.ts';
+import { lessonSchema } from '../../src/course/index.ts';
+import { ALLOWED_FIGURES } from './allowed-figures.ts';
+import { faultsOf } from './components.ts';
+import { figuresIn } from './figures.ts';
+import type { Lesson, Piece } from './lesson.ts';
+import { course, glossary, lessons, repeated } from './the-course.ts';
+
+const WORDS = { least: 450, most: 950 };
+
+/** The second half of every lesson: examples before tasks, tasks before questions, then what stays. */
+const PATTERN = [
+  '## Walk through it',
+  'words',
+  '<WalkThrough>',
+  '## Half done:',
+  'words',
+  '<Task>',
+  '## On your own:',
+  'words',
+  '<Task>',
+  '## Quiz',
+  '<Quiz>',
+  '## What to try on your own desk',
+  'words',
+  '## Common mistakes',
+  'words',
+  '## When it comes back',
+  'words',
+];
+/** Pieces that may stand anywhere. */
+const ANYWHERE = ['<Picture>', '<Caution>'];
+
+function nameOf(piece: Piece): string {
+  if (piece.kind === 'words') return 'words';
+  if (piece.kind === 'component') return `<${piece.component.name}>`;
+  const text = piece.text.replace(/^(Half done:|On your own:) .+$/, '$1');
+  return `${'#'.repeat(piece.depth)} ${text}`;
+}
+
+/** The pieces of a lesson by name, with words that follow words as one. */
+function namesOf({ pieces }: Lesson): string[] {
+  const names = pieces.map(nameOf).filter((name) => !ANYWHERE.includes(name));
+  return names.filter((name, index) => name !== 'words' || names[index - 1] !== 'words');
+}
+
+const wordCount = ({ prose }: Lesson): number =>
+  prose.join(' ').match(/[\p{L}\p{N}][\p{L}\p{N}’'-]*/gu)?.length ?? 0;
+
+const idsIn = ({ components }: Lesson, name: string): string[] =>
+  components.filter((one) => one.name === name).map(({ props }) => String(props['id']));
+
+const settingsIn = ({ components }: Lesson): (readonly [string, unknown])[] =>
+  components.flatMap(({ props }) => Object.entries(props['board'] ?? {}));
+
+describe.each(lessons)('$file', (lesson) => {
+  const allowed = ALLOWED_FIGURES[lesson.slug] ?? [];
+
+  test('its head is as the site reads it', () => {
+    const { success, error } = lessonSchema.safeParse(lesson.frontmatter);
+    expect(error?.issues ?? []).toEqual([]);
+    expect(success).toBe(true);
+  });
+
+  test('its concepts are words of the glossary, and it leads to each of them', () => {
+    const { concepts } = lessonSchema.parse(lesson.frontmatter);
+    const words = glossary.map(({ id }) => id);
+    const terms = idsIn(lesson, 'Term');
+    expect(repeated(concepts)).toEqual([]);
+    expect(concepts.filter((id) => !words.includes(id) || !terms.includes(id))).toEqual([]);
+  });
+
+  test('its components are sound: ids exist, boards fit their rig, what is moved is shown', () => {
+    expect(lesson.components.length).toBeGreaterThan(0);
+    expect(lesson.components.flatMap(faultsOf)).toEqual([]);
+  });
+
+  test('it goes from prose with a picture to a walk-through, two tasks, a quiz and what stays', () => {
+    const names = namesOf(lesson);
+    const end = names.slice(names.indexOf(PATTERN[0] ?? ''));
+    const isOptional = (name: string, index: number) =>
+      name === 'words' && end[index - 1] === '## Quiz';
+    expect(end.filter((name, index) => !isOptional(name, index))).toEqual(PATTERN);
+    expect(names.slice(0, 2)).toEqual([expect.stringMatching(/^## /), 'words']);
+    expect(idsIn(lesson, 'Picture').length).toBeGreaterThan(0);
+  });
+
+  test('headings are of the second and third level, and stand once', () => {
+    const headings = lesson.pieces.filter((piece) => piece.kind === 'heading');
+    expect(headings.filter(({ depth }) => depth < 2 || depth > 3)).toEqual([]);
+    expect(repeated(headings.map(({ text }) => text))).toEqual([]);
+  });
+
+  test('its half-done task locks more than its free one', () => {
+    const [halfDone, free] = idsIn(lesson, 'Task').map((id) => course.scenarios.get(id));
+    const locks = (scenario: typeof free) =>
+      scenario ? lockedControls(scenario.rig, scenario.open).size : Number.NaN;
+    expect(locks(halfDone)).toBeGreaterThan(locks(free));
+  });
+
+  test(`its prose has ${WORDS.least} to ${WORDS.most} words`, () => {
+    expect(wordCount(lesson)).toBeGreaterThanOrEqual(WORDS.least);
+    expect(wordCount(lesson)).toBeLessThanOrEqual(WORDS.most);
+  });
+
+  test('it imports nothing, exports nothing and computes nothing', () => {
+    expect(lesson.code).toEqual([]);
+  });
+
+  test('it leads nowhere outside the site', () => {
+    const isInside = (link: string) => /^(#|\/(?!\/))/.test(link);
+    expect(lesson.links.filter((link) => !isInside(link))).toEqual([]);
+  });
+
+  test('each figure in its prose is one that it is allowed to write out', () => {
+    const figures = lesson.prose.flatMap(figuresIn).map(({ text }) => text);
+    const known = allowed.map(({ figure }) => figure);
+    expect(figures.filter((figure) => !known.includes(figure))).toEqual([]);
+  });
+
+  test.each(allowed)('it may write out $figure', ({ figure, settingOf, reason }) => {
+    const figures = lesson.prose.flatMap(figuresIn).filter(({ text }) => text === figure);
+    const values = settingsIn(lesson).flatMap(([address, value]) =>
+      address === settingOf ? [value] : [],
+    );
+    expect(figures.length).toBeGreaterThan(0);
+    if (settingOf) expect(values).toContain(figures[0]?.value);
+    else expect(reason).toBeTruthy();
+  });
+});
+
+test('figures are allowed only to lessons that there are', () => {
+  const slugs = lessons.map(({ slug }) => slug);
+  expect(Object.keys(ALLOWED_FIGURES).filter((slug) => !slugs.includes(slug))).toEqual([]);
+});

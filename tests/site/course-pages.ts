@@ -1,0 +1,47 @@
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import type { Locator, Page } from '@playwright/test';
+import { type Course, readCourse } from '../../src/course/index.ts';
+import { expect } from './fixture.ts';
+
+const ROOT = fileURLToPath(new URL('../..', import.meta.url));
+
+/** The course as it stands on disk. */
+export const course: Course = readCourse(ROOT);
+
+/** What its ids begin with on a page, by the component that shows it. */
+const PREFIX = { Task: 'task', Quiz: 'quiz', WalkThrough: 'walk' } as const;
+type Component = keyof typeof PREFIX;
+
+/** Address of the page of the lesson that shows a task. @throws Error when no lesson of the course does. */
+export function pageOf(component: Component, id: string): string {
+  const lesson = course.lessons.find((slug) => {
+    const text = readFileSync(`${ROOT}/lessons/lessons/${slug}.mdx`, 'utf8');
+    return new RegExp(`<${component}\\s[^>]*\\bid="${id}"`).test(text);
+  });
+  if (lesson) return `/lessons/${lesson}/`;
+  throw new Error(`Expected a lesson of the course to show ${component} ${id}, but none does.`);
+}
+
+/** A task on a page. Its desk is the one whose fields begin with its id. */
+export interface TaskOnPage {
+  readonly page: Page;
+  readonly id: string;
+  readonly section: Locator;
+}
+
+/**
+ * Opens the page of a task at the task itself, so that the first Tab leads into it, and waits until it
+ * has come to life.
+ */
+export async function openTask(page: Page, component: Component, id: string): Promise<TaskOnPage> {
+  const onPage = `${PREFIX[component]}-${id}`;
+  await page.goto(`${pageOf(component, id)}#${onPage}-title`);
+  const title = page.locator(`#${onPage}-title`);
+  await expect(page.locator('astro-island', { has: title })).toHaveCount(1);
+  await expect(page.locator('astro-island[ssr]', { has: title })).toHaveCount(0);
+  return { page, id: onPage, section: page.locator('section', { has: title }).last() };
+}
+
+/** White space as a person sees it: one space. */
+export const plain = (text: string): string => text.replace(/\s+/g, ' ').trim();
