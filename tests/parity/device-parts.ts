@@ -19,7 +19,7 @@ export function deviceParts(
 ): readonly string[] {
   switch (kind) {
     case 'gain':
-      return reading.then(input, `${at}.gain`, reading.ratio(`${at}.gain`));
+      return reading.chain(input, `${at}.gain`, reading.ratio(`${at}.gain`));
     case 'reverb': {
       const wet = reading.place(`${at}.reverb`, stereoOut);
       const dry = reading.place(`${at}.dry`, stereoOut);
@@ -28,11 +28,11 @@ export function deviceParts(
       dry.forEach((from, leg) => {
         reading.parts.push({ kind: 'reverb', from, to: wet[leg] ?? '' });
       });
-      return reading.then(wet, `${at}.level`, reading.ratio(`${at}.level`));
+      return reading.chain(wet, `${at}.level`, reading.ratio(`${at}.level`));
     }
     case 'compressor': {
       const to = reading.place(`${at}.compress`, input.length === 2);
-      const ratio = reading.value(`${at}.ratio`, '4');
+      const ratio = reading.value<string>(`${at}.ratio`, '4');
       reading.parts.push({
         kind: 'compressor',
         from: input,
@@ -41,7 +41,7 @@ export function deviceParts(
         ratio: ratio === 'inf' ? Infinity : Number(ratio),
         knee: reading.value(`${at}.knee`, 0),
       });
-      return reading.then(to, `${at}.makeup`, reading.ratio(`${at}.makeup`));
+      return reading.chain(to, `${at}.makeup`, reading.ratio(`${at}.makeup`));
     }
     case 'equaliser': {
       const to = reading.place(`${at}.equalise`, input.length === 2);
@@ -52,21 +52,21 @@ export function deviceParts(
       return to;
     }
     case 'delay': {
-      const sum = reading.then(input, `${at}.sum`, 1);
+      const sum = reading.chain(input, `${at}.sum`, 1);
       const late = reading.place(`${at}.delay`, input.length === 2);
       const seconds = Number(reading.value(`${at}.time`, '120')) / 1000;
       sum.forEach((from, leg) => {
         reading.parts.push({ kind: 'delay', from, to: late[leg] ?? '', seconds });
       });
-      const back = reading.then(late, `${at}.feedback`, reading.ratio(`${at}.feedback`, '-inf'));
+      const back = reading.chain(late, `${at}.feedback`, reading.ratio(`${at}.feedback`, '-inf'));
       reading.join(back, sum, 1);
-      return reading.then(late, `${at}.level`, reading.ratio(`${at}.level`));
+      return reading.chain(late, `${at}.level`, reading.ratio(`${at}.level`));
     }
   }
 }
 
 function equaliserFilters(reading: Reading, at: string): Filter[] {
-  const corner = reading.value(`${at}.highpass`, 'off');
+  const corner = reading.value<string>(`${at}.highpass`, 'off');
   const gain = (band: string) => reading.value(`${at}.${band}`, 0);
   const middle = Number(reading.value(`${at}.mid-frequency`, '1250'));
   const filters: Filter[] = [

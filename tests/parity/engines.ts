@@ -1,4 +1,12 @@
-import { abs, type Complex, complex, lusolve, SparseMatrix, slu } from 'mathjs';
+import {
+  abs,
+  type Complex,
+  complex,
+  lusolve,
+  type Matrix as MathMatrix,
+  slu,
+  sparse,
+} from 'mathjs';
 import { EigenvalueDecomposition, LuDecomposition, Matrix } from 'ml-matrix';
 import type { Entry } from './setup-to-matrix.ts';
 
@@ -29,17 +37,11 @@ function columnsOf(size: number, entries: readonly Entry[]): Map<number, Complex
 
 /** mathjs: sparse LU with partial pivoting, and `lusolve`; complex where the entries are. */
 export const solveWithMathjs: Engine = (size, entries, inputs, isReal) => {
-  const values: (number | Complex)[] = [];
-  const index: number[] = [];
-  const ptr = [0];
-  for (const column of columnsOf(size, entries)) {
-    for (const [row, value] of [...column].sort(([a], [b]) => a - b)) {
-      index.push(row);
-      values.push(isReal ? value.re : value);
-    }
-    ptr.push(values.length);
-  }
-  const matrix = new SparseMatrix({ values, index, ptr, size: [size, size] });
+  const matrix = sparse() as MathMatrix<number | Complex>;
+  matrix.resize([size, size]);
+  columnsOf(size, entries).forEach((column, from) => {
+    for (const [to, value] of column) matrix.set([to, from], isReal ? value.re : value);
+  });
   const decomposed = slu(matrix, 1, 0.1);
   return inputs.map((input) => {
     const side = Array.from({ length: size }, (_, row) => [row === input ? 1 : 0]);

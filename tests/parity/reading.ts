@@ -45,7 +45,7 @@ export class Reading {
   }
 
   /** A place of the same width behind another one. */
-  then(from: readonly string[], name: string, ratio: number): readonly string[] {
+  chain(from: readonly string[], name: string, ratio: number): readonly string[] {
     const to = this.place(name, from.length === 2);
     this.join(from, to, ratio);
     return to;

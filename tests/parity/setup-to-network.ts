@@ -13,7 +13,7 @@ export function setupToNetwork(setup: SetupData): Network {
     const at = `rack.${id}`;
     const input = reading.place(`${at}.in`, inputs === 2);
     const treated = deviceParts(reading, at, kind, input, outputs === 2);
-    reading.then(treated, `${at}.out`, 1);
+    reading.chain(treated, `${at}.out`, 1);
   }
   for (const { id, stereo } of setup.rig.outputs) reading.place(`out.${id}`, stereo);
   const cords = { ...setup.rig.defaults, ...setup.board };
@@ -47,8 +47,8 @@ function readBox(reading: Reading, { rig }: SetupData): void {
   };
   const channel = (id: string, from: readonly string[]) => {
     const at = `box.${id}`;
-    const fader = reading.then(from, `${at}.fader`, reading.ratio(`${at}.fader`));
-    const direct = reading.then(fader, `${at}.mute`, reading.on(`${at}.mute`) ? 0 : 1);
+    const fader = reading.chain(from, `${at}.fader`, reading.ratio(`${at}.fader`));
+    const direct = reading.chain(fader, `${at}.mute`, reading.on(`${at}.mute`) ? 0 : 1);
     const to = reading.place(`${at}.pan`, true) as readonly [string, string];
     const position = reading.value(`${at}.pan`, 0);
     const [left = '', right] = direct;
@@ -58,7 +58,7 @@ function readBox(reading: Reading, { rig }: SetupData): void {
         : { kind: 'fold', from: [left, right], to, position },
     );
     assign(`${at}.to`, direct, to);
-    const feed = reading.then(to, `${at}.main`, reading.on(`${at}.main`) ? 1 : 0);
+    const feed = reading.chain(to, `${at}.main`, reading.on(`${at}.main`) ? 1 : 0);
     reading.join(feed, mainSum, 1);
   };
   for (const { id, stereo, levelDbfs } of tracks) {
@@ -68,7 +68,7 @@ function readBox(reading: Reading, { rig }: SetupData): void {
     channel(id, nodes);
   }
   for (const id of busIds) channel(id, reading.place(`box.${id}.sum`, true));
-  const main = reading.then(mainSum, 'box.main.fader', reading.ratio('box.main.fader'));
+  const main = reading.chain(mainSum, 'box.main.fader', reading.ratio('box.main.fader'));
   assign('box.main.to', main, main);
 }
 
@@ -77,30 +77,34 @@ function readDesk(reading: Reading, setup: SetupData): void {
   for (const { id } of auxes) {
     const at = `desk.${id}`;
     const sum = reading.place(`${at}.sum`, false);
-    const level = reading.then(sum, `${at}.level`, reading.ratio(`${at}.level`));
-    reading.then(level, `${at}.out`, 1);
+    const level = reading.chain(sum, `${at}.level`, reading.ratio(`${at}.level`));
+    reading.chain(level, `${at}.out`, 1);
   }
   for (const strip of strips) readStrip(reading, setup, strip);
   for (const { id } of subgroups) {
     const at = `desk.${id}`;
-    const mute = reading.then(readBus(reading, at), `${at}.mute`, reading.on(`${at}.mute`) ? 0 : 1);
-    reading.then(mute, `${at}.out`, 1);
-    const feed = reading.then(mute, `${at}.main`, reading.on(`${at}.main`, true) ? 1 : 0);
+    const mute = reading.chain(
+      readBus(reading, at),
+      `${at}.mute`,
+      reading.on(`${at}.mute`) ? 0 : 1,
+    );
+    reading.chain(mute, `${at}.out`, 1);
+    const feed = reading.chain(mute, `${at}.main`, reading.on(`${at}.main`, true) ? 1 : 0);
     reading.join(feed, legs('desk.main.sum', true), 1);
   }
-  reading.then(readBus(reading, 'desk.main'), 'desk.main.out', 1);
+  reading.chain(readBus(reading, 'desk.main'), 'desk.main.out', 1);
 }
 
 /** Sum, insert and fader of a subgroup or of the main bus. */
 function readBus(reading: Reading, at: string): readonly string[] {
   const insert = readInsert(reading, at, reading.place(`${at}.sum`, true));
-  return reading.then(insert, `${at}.fader`, reading.ratio(`${at}.fader`));
+  return reading.chain(insert, `${at}.fader`, reading.ratio(`${at}.fader`));
 }
 
 /** A cord in the return takes over; without one the send passes straight on. */
 function readInsert(reading: Reading, at: string, from: readonly string[]): readonly string[] {
   const stereo = from.length === 2;
-  const sends = reading.then(from, `${at}.insert.send`, 1);
+  const sends = reading.chain(from, `${at}.insert.send`, 1);
   const returns = reading.place(`${at}.insert.return`, stereo);
   const insert = reading.place(`${at}.insert`, stereo);
   insert.forEach((node, leg) => {
@@ -121,9 +125,9 @@ function readStrip(reading: Reading, { rig }: SetupData, { id, type: typeId }: S
     const address = `${at}.${stage}`;
     if (stage === 'insert') end = readInsert(reading, at, end);
     else if (stage === 'pan') end = readPan(reading, address, end, rig.desk.panLaw);
-    else if (stage === 'polarity') end = reading.then(end, address, reading.on(address) ? -1 : 1);
-    else if (stage === 'mute') end = reading.then(end, address, reading.on(address) ? 0 : 1);
-    else end = reading.then(end, address, reading.ratio(address));
+    else if (stage === 'polarity') end = reading.chain(end, address, reading.on(address) ? -1 : 1);
+    else if (stage === 'mute') end = reading.chain(end, address, reading.on(address) ? 0 : 1);
+    else end = reading.chain(end, address, reading.ratio(address));
     after.set(stage, end);
   }
   for (const aux of rig.desk.auxes) {
@@ -135,7 +139,7 @@ function readStrip(reading: Reading, { rig }: SetupData, { id, type: typeId }: S
     reading.join(send, [`desk.${aux.id}.sum`], 1);
   }
   for (const bus of [...rig.desk.subgroups.map((sub) => sub.id), 'main']) {
-    const feed = reading.then(
+    const feed = reading.chain(
       end,
       `${at}.${bus}`,
       reading.on(`${at}.${bus}`, bus === 'main') ? 1 : 0,
