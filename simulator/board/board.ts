@@ -28,7 +28,7 @@ export function controlAt(rig: Rig, address: Address): Control {
 /** Where a control stands. @throws RangeError when the rig has no such control. */
 export function valueAt({ rig, board }: Setup, address: Address): ControlValue {
   const control = controlAt(rig, address);
-  return Object.hasOwn(board, address) ? (board[address] ?? control.default) : control.default;
+  return board[address] ?? control.default;
 }
 
 /** Where a gain, a pan or a threshold stands. @throws RangeError when it is no number. */

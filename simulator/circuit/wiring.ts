@@ -1,4 +1,4 @@
-import { type Address, LEGS, type Leg } from '../rig/address.ts';
+import { type Address, type Leg, part } from '../rig/address.ts';
 import type { Dbu } from '../units/level.ts';
 import type { PanRatios, StereoPanRatios } from '../units/pan.ts';
 import type { Circuit, Law, Signal, Stage, Wire } from './circuit.ts';
@@ -13,14 +13,16 @@ export class Wiring {
   readonly #stages: Stage[] = [];
   readonly #wires: Wire[][] = [];
   readonly #signals: Signal[] = [];
-  readonly #stagesAt = new Map<Address, number[]>();
-  readonly #stageById = new Map<Address, number>();
+  readonly #stagesAt = new Map<Address, readonly number[]>();
 
   /** Adds a place that sums what will be wired to it. */
   place(place: Address, width: 1 | 2, law: Law = SUM): Legs {
-    if (width === 1) return [this.#stage(place, undefined, law)];
-    const [left, right] = LEGS.map((leg) => this.#stage(place, leg, law)) as [number, number];
-    return [left, right];
+    const legs: Legs =
+      width === 1
+        ? [this.#stage(place, undefined, law)]
+        : [this.#stage(place, 'l', law), this.#stage(place, 'r', law)];
+    this.#stagesAt.set(place, legs);
+    return legs;
   }
 
   /** Adds a place fed leg by leg from another one of the same width, through a ratio. */
@@ -71,15 +73,22 @@ export class Wiring {
   /** Adds a recorded signal: a stage of its own in a place. */
   signal(place: Address, leg: Leg | undefined, track: string, level: Dbu): number {
     const stage = this.#stage(place, leg, { kind: 'source', level });
+    this.#stagesAt.set(place, [...(this.#stagesAt.get(place) ?? []), stage]);
     this.#signals.push({ id: leg ? `${track}.${leg}` : track, track, stage, level });
     return stage;
   }
 
   /** The stage of a jack. @throws RangeError when there is none. */
   jack(id: Address): number {
-    const stage = this.#stageById.get(id);
+    const stage = this.#stagesAt.get(id)?.[0] ?? this.#stageOfLeg(id);
     if (stage === undefined) throw new RangeError(`Expected a jack of the circuit, but got ${id}.`);
     return stage;
+  }
+
+  /** The stage of a jack that is one leg of a place: `rack.plate.out.r`. */
+  #stageOfLeg(id: Address): number | undefined {
+    const place = id.slice(0, -2);
+    return this.#stagesAt.get(place)?.find((stage) => this.#stages[stage]?.id === id);
   }
 
   circuit(): Circuit {
@@ -92,13 +101,9 @@ export class Wiring {
   }
 
   #stage(place: Address, leg: Leg | undefined, law: Law): number {
-    const id = leg ? `${place}.${leg}` : place;
+    const id = leg ? part(place, leg) : place;
     const index = this.#stages.push({ id, place, leg, law }) - 1;
     this.#wires.push([]);
-    this.#stageById.set(id, index);
-    const legs = this.#stagesAt.get(place);
-    if (legs) legs.push(index);
-    else this.#stagesAt.set(place, [index]);
     return index;
   }
 }

@@ -21,13 +21,12 @@ export function matches(pattern: string, address: Address): boolean {
   );
 }
 
+const isOpen = (open: readonly string[], address: Address): boolean =>
+  open.some((pattern) => matches(pattern, address));
+
 /** The controls that a task locks: all that none of its patterns opens. */
 export function lockedControls(rig: Rig, open: readonly string[]): ReadonlySet<Address> {
-  return new Set(
-    [...controls(rig).keys()].filter(
-      (address) => !open.some((pattern) => matches(pattern, address)),
-    ),
-  );
+  return new Set([...controls(rig).keys()].filter((address) => !isOpen(open, address)));
 }
 
 /** Locked controls that stand elsewhere than at the start. */
@@ -36,9 +35,7 @@ export const movedLocks = (
   open: readonly string[],
   start: Board,
   board: Board,
-): Address[] => {
-  const locked = lockedControls(rig, open);
-  return movesBetween(rig, start, board)
+): Address[] =>
+  movesBetween(rig, start, board)
     .map(({ control }) => control.address)
-    .filter((address) => locked.has(address));
-};
+    .filter((address) => !isOpen(open, address));

@@ -23,7 +23,18 @@ export const outputPlace = (id: string): Address => `out.${id}`;
 export const converterPlace = (name: string): Address => `converter.${name}`;
 
 /** The address of a part of an owner: `desk.ch3` and `fader` make `desk.ch3.fader`. */
-export const part = (owner: Owner, name: string): Address => `${owner}.${name}`;
+export function part(owner: Owner, name: string): Address {
+  // Circuits are built at every edit from the same few thousand addresses. A string that was built
+  // before is found far sooner in a map than one that was only just put together.
+  const ofOwner = built.get(owner);
+  const known = ofOwner?.get(name);
+  if (known !== undefined) return known;
+  const address = `${owner}.${name}`;
+  if (ofOwner) ofOwner.set(name, address);
+  else built.set(owner, new Map([[name, address]]));
+  return address;
+}
+const built = new Map<Owner, Map<string, Address>>();
 
 /** What an address belongs to: `desk.ch3` for `desk.ch3.fader`. */
 export const ownerOf = (address: Address): Owner => address.split('.').slice(0, 2).join('.');

@@ -30,7 +30,9 @@ const known = new WeakMap<Rig, Controls>();
  * over here; reading a rig refuses it.
  */
 export function controls(rig: Rig): Controls {
-  const listed = known.get(rig) ?? list(rig);
+  const before = known.get(rig);
+  if (before) return before;
+  const listed = list(rig);
   known.set(rig, listed);
   return listed;
 }

@@ -33,7 +33,7 @@ export function componentsInOrder({ stages, wires }: Circuit): number[][] {
     const law = stages[stage]?.law;
     if (law?.kind === 'compressor') for (const heard of law.listensTo) dependOn(stage, heard);
     if (lowest[stage] !== found[stage]) return;
-    const component = open.splice(open.indexOf(stage));
+    const component = open.splice(open.lastIndexOf(stage));
     for (const member of component) isOpen[member] = 0;
     components.push(component);
   };

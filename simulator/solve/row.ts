@@ -15,10 +15,11 @@ export const SILENT: Row = { columns: [], transfers: [] };
 
 export const soleColumn = (column: number): Row => ({ columns: [column], transfers: [1] });
 
-export const scale = ({ columns, transfers }: Row, by: Transfer): Row => ({
-  columns,
-  transfers: transfers.map((one) => cascade(one, by)),
-});
+/** A row through a transfer. Most go through 1, and then it is the row itself. */
+export const scale = (row: Row, by: Transfer): Row =>
+  by === 1
+    ? row
+    : { columns: row.columns, transfers: row.transfers.map((one) => cascade(one, by)) };
 
 /** A row and what it comes through. */
 export interface Term {
@@ -28,13 +29,12 @@ export interface Term {
 
 /** The sum of some rows, each through its transfer: the same signal by several ways adds in voltage. */
 export function combine(terms: readonly Term[]): Row {
-  const [first, ...others] = terms.filter(
-    ({ row, ratio }) => !isSilent(ratio) && row.columns.length > 0,
-  );
+  const open = terms.filter(({ row, ratio }) => !isSilent(ratio) && row.columns.length > 0);
+  const [first] = open;
   if (!first) return SILENT;
-  if (others.length === 0) return scale(first.row, first.ratio);
+  if (open.length === 1) return scale(first.row, first.ratio);
   const sums = new Map<number, Transfer>();
-  for (const { row, ratio } of [first, ...others]) {
+  for (const { row, ratio } of open) {
     row.columns.forEach((column, index) => {
       const added = cascade(ratio, row.transfers[index] ?? 0);
       sums.set(column, addTransfers(sums.get(column) ?? 0, added));

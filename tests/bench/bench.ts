@@ -1,0 +1,124 @@
+/** Measures the simulator against the bars of the design, and against general solvers in the same run: `npm run bench`. */
+import {
+  boardOf,
+  grade,
+  levelAt,
+  outputPlace,
+  type Setup,
+  simulate,
+} from '../../simulator/index.ts';
+import { readCourse } from '../../src/course/index.ts';
+import { benchSetup } from './bench-setup.ts';
+import { growthExponent, medianMs, onceMs } from './measure.ts';
+import { equationsOf, mathjsRun, mlMatrixRun } from './other-solvers.ts';
+
+/** One line of the table. A bar that is the least allowed is held from above. */
+interface Line {
+  readonly what: string;
+  readonly value: number;
+  readonly unit: 'ms' | 'times' | '';
+  readonly bar?: { readonly most: number } | { readonly least: number };
+}
+
+const SIZES = [8, 32, 128, 256];
+const COMPARED_SIZE = 32;
+const TASKS = 10;
+
+/** A fader moved, the setup simulated, all outputs read. */
+function editToLevels(setup: Setup): (run: number) => void {
+  const { rig, board } = setup;
+  const places = rig.outputs.map(({ id }) => outputPlace(id));
+  return (run) => {
+    const moved = { rig, board: { ...board, 'desk.ch1.fader': -1 - (run % 40) / 4 } };
+    const solution = simulate(moved);
+    for (const place of places) levelAt(solution, place);
+  };
+}
+
+/** Grades ten boards against the tasks of the course: right ones and mistaken ones in turn. */
+function gradeHandIn(): () => void {
+  const scenarios = [...readCourse().scenarios.values()];
+  const tasks = Array.from({ length: TASKS }, (_, index) => {
+    const scenario = scenarios[index % scenarios.length];
+    const proof = scenario?.proofs[index % scenario.proofs.length];
+    if (!scenario || !proof) throw new Error('Expected scenarios in the course.');
+    const values = Object.fromEntries(
+      Object.entries(proof.board).map(([at, value]) => [at, value === -Infinity ? '-inf' : value]),
+    );
+    return { scenario, values };
+  });
+  return () => {
+    for (const { scenario, values } of tasks) {
+      grade(scenario, boardOf('hand-in', scenario.rig, values));
+    }
+  };
+}
+
+function measure(): Line[] {
+  const setups = SIZES.map((strips) => [strips, benchSetup(strips)] as const);
+  const edits = setups.map(([strips, setup]) => [strips, medianMs(editToLevels(setup))] as const);
+  const compared = setups.find(([strips]) => strips === COMPARED_SIZE)?.[1];
+  const own = edits.find(([strips]) => strips === COMPARED_SIZE)?.[1];
+  if (!compared || own === undefined)
+    throw new Error(`Expected a desk of ${COMPARED_SIZE} strips.`);
+  const equations = equationsOf(simulate(compared).circuit);
+  const sparseFast = medianMs(mathjsRun(equations, 'slu'), 1000);
+  const sparsePlain = onceMs(mathjsRun(equations, 'lup'));
+  const dense = onceMs(mlMatrixRun(equations));
+  const size = `${COMPARED_SIZE} strips, ${equations.size} equations`;
+  return [
+    ...edits.map(
+      ([strips, value]): Line => ({
+        what: `edit to all levels, ${strips} strips, 8 auxes, 8 subgroups, median`,
+        value,
+        unit: 'ms',
+        ...(strips === COMPARED_SIZE ? { bar: { most: 1 } } : {}),
+      }),
+    ),
+    { what: `mathjs slu and lusolve, ${size}`, value: sparseFast, unit: 'ms' },
+    { what: `mathjs lup and lusolve, ${size}`, value: sparsePlain, unit: 'ms' },
+    { what: `ml-matrix dense LU, ${size}`, value: dense, unit: 'ms' },
+    {
+      what: 'faster than mathjs sparse, the quicker of the two',
+      value: Math.min(sparseFast, sparsePlain) / own,
+      unit: 'times',
+      bar: { least: 30 },
+    },
+    { what: 'faster than ml-matrix dense', value: dense / own, unit: 'times', bar: { least: 200 } },
+    {
+      // One source to a strip: strips × sources is the square, and would halve this figure.
+      what: 'exponent of time against strips, 8 to 256, one source each',
+      value: growthExponent(edits),
+      unit: '',
+      bar: { most: 1.1 },
+    },
+    {
+      what: `grading a hand-in of ${TASKS} tasks, median`,
+      value: medianMs(gradeHandIn()),
+      unit: 'ms',
+      bar: { most: 20 },
+    },
+  ];
+}
+
+function verdictOf({ value, bar, unit }: Line): string {
+  if (!bar) return '';
+  const [limit, isMost] = 'most' in bar ? [bar.most, true] : [bar.least, false];
+  const figure = `${isMost ? '≤' : '≥'} ${limit}${unit ? ` ${unit}` : ''}`;
+  const holds = isMost ? value <= limit : value >= limit;
+  return `${figure}  ${holds ? 'holds' : `falls short by ${figureOf(Math.abs(value - limit))}`}`;
+}
+
+const figureOf = (value: number): string => (value >= 100 ? value.toFixed(0) : value.toFixed(3));
+
+const lines = measure();
+if (process.argv.includes('--json')) {
+  const data = lines.map((line) => ({ ...line, verdict: verdictOf(line) }));
+  console.log(JSON.stringify(data, null, 2));
+} else {
+  const width = Math.max(...lines.map(({ what }) => what.length));
+  for (const line of lines) {
+    const value = `${figureOf(line.value)} ${line.unit}`.padEnd(14);
+    console.log(`${line.what.padEnd(width)}  ${value}${verdictOf(line)}`.trimEnd());
+  }
+}

@@ -1,0 +1,33 @@
+/** Median time of a piece of work, in milliseconds, after it has run warm. */
+export function medianMs(work: (run: number) => void, budgetMs = 1500): number {
+  const warmUntil = performance.now() + budgetMs / 4;
+  for (let run = 0; run < 3 || (run < 300 && performance.now() < warmUntil); run += 1) work(run);
+  const times: number[] = [];
+  const until = performance.now() + budgetMs;
+  for (let run = 0; run < 5 || (run < 1000 && performance.now() < until); run += 1) {
+    const started = performance.now();
+    work(run);
+    times.push(performance.now() - started);
+  }
+  times.sort((a, b) => a - b);
+  return times[Math.floor(times.length / 2)] ?? Number.NaN;
+}
+
+/** Time of a long piece of work that runs once, in milliseconds. */
+export function onceMs(work: () => void): number {
+  const started = performance.now();
+  work();
+  return performance.now() - started;
+}
+
+/** Exponent of y ~ x^e: slope of the straight line through the logarithms, by least squares. */
+export function growthExponent(points: readonly (readonly [x: number, y: number])[]): number {
+  const logs = points.map(([x, y]) => [Math.log(x), Math.log(y)] as const);
+  const mean = (axis: 0 | 1) => logs.reduce((sum, one) => sum + one[axis], 0) / logs.length;
+  const [mx, my] = [mean(0), mean(1)];
+  const [top, bottom] = logs.reduce(
+    ([a, b], [x, y]) => [a + (x - mx) * (y - my), b + (x - mx) ** 2],
+    [0, 0],
+  );
+  return top / bottom;
+}
