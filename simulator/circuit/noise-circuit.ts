@@ -2,7 +2,7 @@ import { db, SILENCE } from '../units/level.ts';
 import type { Circuit, Law, Signal, Stage, Wire } from './circuit.ts';
 
 const SUM: Law = { kind: 'sum' };
-/** What is taken for the peaks of noise: beyond it they are rare. Nothing is held against it. */
+/** Every signal has a crest. Noise goes beyond any now and then; beyond 12 dB only rarely. */
 const NOISE_CREST = db(12);
 
 /**
