@@ -33,7 +33,7 @@ const PARTS: Readonly<Record<string, string>> = {
   delay: 'delay',
   feedback: 'feedback',
   pad: 'pad to −10 dBV',
-  end: 'end at −10 dBV',
+  end: 'output at −10 dBV',
   out: 'output',
 };
 

@@ -5,12 +5,14 @@ import {
   type NoiseShare,
   noiseAt,
   noiseShares,
+  type Rig,
 } from '../../simulator/index.ts';
 import {
   clippingSentence,
   firstToClipSentence,
   headroomFigure,
   noiseSentence,
+  placeName,
 } from '../../src/text/index.ts';
 import { hear, netLoft } from './net-loft.ts';
 
@@ -59,6 +61,14 @@ test('clippingSentence() lists what clips, where it is more than the one', () =>
   const clipping = clippingStages(solution).filter(({ place }) => place.startsWith('converter.'));
   expect(clippingSentence(netLoft, clipping)).toBe('2 stages clip: Output 3 and Output 8.');
   expect(clippingSentence(netLoft, clipping.slice(1))).toBeUndefined();
+});
+
+test('placeName() of the places that only a −10 dBV device has', () => {
+  const [comp, ...others] = netLoft.rack;
+  if (!comp) throw new Error('Expected a device.');
+  const rig: Rig = { ...netLoft, rack: [{ ...comp, level: 'minus10' }, ...others] };
+  expect(placeName(rig, 'rack.comp.pad')).toBe('the pad of the Compressor to −10 dBV');
+  expect(placeName(rig, 'rack.comp.end')).toBe('the output at −10 dBV of the Compressor');
 });
 
 test('headroomFigure() has a sign only where something clips, and no end where nothing comes', () => {

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import type { Board } from '../../../simulator/board/board.ts';
 import type { Circuit } from '../../../simulator/circuit/circuit.ts';
 import type { Rig } from '../../../simulator/rig/schema.ts';
-import { levelAt } from '../../../simulator/solve/levels.ts';
+import { levelAt, levelOf } from '../../../simulator/solve/levels.ts';
 import { noiseAt, noiseShares } from '../../../simulator/solve/noise.ts';
 import { response } from '../../../simulator/solve/response.ts';
 import { simulate } from '../../../simulator/solve/simulate.ts';
@@ -131,6 +131,34 @@ describe('noiseAt() and noiseShares()', () => {
       RUNS,
     );
     expect(removed).toBeGreaterThan(30);
+  });
+
+  test('the noise of a converter output goes where the one track on it goes, through loops, reverbs and compressors, to 1e-6', () => {
+    let followed = 0;
+    fc.assert(
+      fc.property(anySetup, (setup) => {
+        const solution = simulate(setup);
+        const { circuit } = solution;
+        const lines = [...circuit.stagesAt.keys()].filter((place) =>
+          place.startsWith('converter.'),
+        );
+        for (const { id } of setup.rig.box.tracks) {
+          const on = lines.filter((line) => (levelOf(solution, id, line) ?? -Infinity) > -200);
+          const [line] = on;
+          if (!line || on.length > 1) continue;
+          const start = (levelOf(solution, id, line) ?? 0) - (noiseAt(solution, line) ?? 0);
+          for (const place of placesAndLegs(circuit)) {
+            const level = levelOf(solution, id, place);
+            if (place.startsWith('box.') || level === undefined || level < -150) continue;
+            const share = noiseShares(solution, place)?.find((one) => one.place === line);
+            expect(level - (share?.level ?? Number.NaN), place).toBeCloseTo(start, 6);
+            followed += 1;
+          }
+        }
+      }),
+      RUNS,
+    );
+    expect(followed).toBeGreaterThan(1000);
   });
 
   test('noise agrees with mathjs lusolve on the transposed equations of random desks, to 1e-4 dB', () => {
