@@ -69,9 +69,13 @@ export type {
   Track,
 } from './rig/schema.ts';
 export { rigSchema } from './rig/schema.ts';
+export type { Headroom } from './solve/headroom.ts';
+export { clippingStages, firstToClip, headroomAt } from './solve/headroom.ts';
 export type { Level } from './solve/levels.ts';
 export { levelAt, levelOf } from './solve/levels.ts';
 export type { Loop } from './solve/loop.ts';
+export type { NoiseShare } from './solve/noise.ts';
+export { noiseAt, noiseShares } from './solve/noise.ts';
 export { response } from './solve/response.ts';
 export { simulate } from './solve/simulate.ts';
 export type { Solution } from './solve/solve.ts';
@@ -84,6 +88,7 @@ export { FADER_FLOOR, FADER_TOP, faderGain, faderPosition } from './units/fader.
 export type { Hz, Seconds } from './units/frequency.ts';
 export { GRID, THIRD_OCTAVES, thirdOctaveCentre } from './units/frequency.ts';
 export * from './units/level.ts';
+export { BOLTZMANN, NOISE_BANDWIDTH, summingNoiseGain, thermalNoise } from './units/noise.ts';
 export type { PanLaw } from './units/pan.ts';
 export { PAN_LAWS } from './units/pan.ts';
 export { sumCoherent, sumUncorrelated } from './units/sum.ts';

@@ -9,7 +9,7 @@ import {
   lineOutsOf,
   part,
 } from '../rig/address.ts';
-import { dbfs, dbu, dbuOfDbfs } from '../units/level.ts';
+import { db, dbfs, dbu, dbuOfDbfs } from '../units/level.ts';
 import { panMono, panStereo } from '../units/pan.ts';
 import { gainRatio, muteRatio, switchRatio } from './ratios.ts';
 import type { Legs, Wiring } from './wiring.ts';
@@ -23,10 +23,12 @@ import type { Legs, Wiring } from './wiring.ts';
  */
 export function addBox(wiring: Wiring, setup: Setup): void {
   const { box, converter } = setup.rig;
+  const fullScale = dbu(converter.fullScaleDbu);
   const tracks = box.tracks.map((track) => {
     const place = part(boxOwner(track.id), 'source');
-    const level = dbuOfDbfs(dbfs(track.levelDbfs), dbu(converter.fullScaleDbu));
-    const enter = (leg?: Leg) => wiring.signal(place, leg, track.id, level);
+    const level = dbuOfDbfs(dbfs(track.levelDbfs), fullScale);
+    const crest = db(track.crestDb);
+    const enter = (leg?: Leg) => wiring.signal(place, leg, track.id, level, crest);
     const legs: Legs = track.stereo ? [enter('l'), enter('r')] : [enter()];
     return addChannel(wiring, setup, track.id, legs);
   });
@@ -40,10 +42,14 @@ export function addBox(wiring: Wiring, setup: Setup): void {
     mainSum,
     gainRatio(setup, part(BOX_MAIN, 'fader')),
   );
+  const noise = dbuOfDbfs(dbfs(converter.noiseDbfs), fullScale);
+  const converterStage = { noise, clip: fullScale };
   const lines = new Map(
     Array.from({ length: converter.outputs }, (_, index) => {
       const name = lineOut(index + 1);
-      return [name, wiring.place(converterPlace(name), 1)] as const;
+      const line = wiring.place(converterPlace(name), 1);
+      wiring.activate(line, converterStage);
+      return [name, line] as const;
     }),
   );
   const busSums = new Map(box.buses.map(({ id }, index) => [id, buses[index]?.sum] as const));

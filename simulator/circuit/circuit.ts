@@ -2,7 +2,7 @@ import type { Address, Leg } from '../rig/address.ts';
 import type { Biquad } from '../units/biquad.ts';
 import type { CompressionCurve } from '../units/compression.ts';
 import type { Seconds } from '../units/frequency.ts';
-import type { Dbu } from '../units/level.ts';
+import type { Db, Dbu } from '../units/level.ts';
 
 /**
  * A point that a signal passes. It sums what its wires bring, then acts on the sum by its law.
@@ -52,6 +52,16 @@ export interface Signal {
   /** The stage where it enters. */
   readonly stage: number;
   readonly level: Dbu;
+  /** By how much its peaks stand above its level, in dB; 0 for a sine. */
+  readonly crest: Db;
+}
+
+/** What makes a stage an active one. */
+export interface ActiveStage {
+  /** What it adds of its own to what comes out, RMS over a bandwidth of 20 kHz. `-Infinity` where it adds nothing. */
+  readonly noise: Dbu;
+  /** The largest sine that passes, RMS. */
+  readonly clip: Dbu;
 }
 
 /** All stages and wires of a setup. */
@@ -62,6 +72,8 @@ export interface Circuit {
   readonly signals: readonly Signal[];
   /** Stages of a place, by place: one, or the left and the right one. */
   readonly stagesAt: ReadonlyMap<Address, readonly number[]>;
+  /** The active stages, by stage. All others pass signals on without noise or limit. */
+  readonly active: ReadonlyMap<number, ActiveStage>;
 }
 
 /** The stages of a place, or the one stage of an id with a leg. @throws RangeError when there is none. */

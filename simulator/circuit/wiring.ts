@@ -1,7 +1,7 @@
 import { type Address, type Leg, part } from '../rig/address.ts';
-import type { Dbu } from '../units/level.ts';
+import type { Db, Dbu } from '../units/level.ts';
 import type { PanRatios, StereoPanRatios } from '../units/pan.ts';
-import type { Circuit, Law, Signal, Stage, Wire } from './circuit.ts';
+import type { ActiveStage, Circuit, Law, Signal, Stage, Wire } from './circuit.ts';
 
 /** The stages of one place while a circuit is being built: one, or left and right. */
 export type Legs = readonly [number] | readonly [left: number, right: number];
@@ -14,6 +14,7 @@ export class Wiring {
   readonly #wires: Wire[][] = [];
   readonly #signals: Signal[] = [];
   readonly #stagesAt = new Map<Address, readonly number[]>();
+  readonly #active = new Map<number, ActiveStage>();
 
   /** Adds a place that sums what will be wired to it. */
   place(place: Address, width: 1 | 2, law: Law = SUM): Legs {
@@ -71,11 +72,16 @@ export class Wiring {
   }
 
   /** Adds a recorded signal: a stage of its own in a place. */
-  signal(place: Address, leg: Leg | undefined, track: string, level: Dbu): number {
+  signal(place: Address, leg: Leg | undefined, track: string, level: Dbu, crest: Db): number {
     const stage = this.#stage(place, leg, { kind: 'source', level });
     this.#stagesAt.set(place, [...(this.#stagesAt.get(place) ?? []), stage]);
-    this.#signals.push({ id: leg ? `${track}.${leg}` : track, track, stage, level });
+    this.#signals.push({ id: leg ? `${track}.${leg}` : track, track, stage, level, crest });
     return stage;
+  }
+
+  /** Makes the stages of a place active ones. Each leg has a noise of its own. */
+  activate(legs: Legs, active: ActiveStage): void {
+    for (const stage of legs) this.#active.set(stage, active);
   }
 
   /** The stage of a jack. @throws RangeError when there is none. */
@@ -97,6 +103,7 @@ export class Wiring {
       wires: this.#wires,
       signals: this.#signals,
       stagesAt: this.#stagesAt,
+      active: this.#active,
     };
   }
 

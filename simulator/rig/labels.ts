@@ -32,6 +32,8 @@ const PARTS: Readonly<Record<string, string>> = {
   time: 'time',
   delay: 'delay',
   feedback: 'feedback',
+  pad: 'pad to −10 dBV',
+  end: 'output at −10 dBV',
   out: 'output',
 };
 

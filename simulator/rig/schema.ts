@@ -32,6 +32,14 @@ const panLaw = z
     ),
   );
 
+/** As good as none: no sum of these comes near anything that a desk does. */
+const LEAST_NOISE = -200;
+const NOISE_UNIT = 'in dBu RMS over a bandwidth of 20 kHz';
+const noise = (what: string) =>
+  z.number().check(z.gte(LEAST_NOISE), z.lte(0), z.describe(`Noise that ${what}, ${NOISE_UNIT}.`));
+const clip = (what: string) =>
+  z.number().check(z.gte(-20), z.lte(40), z.describe(`The largest sine that ${what}, in dBu RMS.`));
+
 const trackSchema = z.strictObject({
   id: slug,
   label,
@@ -43,6 +51,13 @@ const trackSchema = z.strictObject({
       z.describe('RMS level of the recording, in dBFS; of each side where it is stereo.'),
     ),
   stereo,
+  crestDb: z
+    ._default(z.number().check(z.gte(0), z.lte(40)), 12)
+    .check(
+      z.describe(
+        'By how much its peaks stand above its RMS level, in dB, both as dBFS has them: 0 for a sine.',
+      ),
+    ),
 });
 
 const boxSchema = z.strictObject({
@@ -64,8 +79,11 @@ const converterSchema = z.strictObject({
     .check(
       z.gte(-20),
       z.lte(40),
-      z.describe('Alignment: the level in dBu that 0 dBFS comes out at.'),
+      z.describe('Alignment: the level in dBu that 0 dBFS comes out at. It clips there.'),
     ),
+  noiseDbfs: z
+    ._default(z.number().check(z.gte(LEAST_NOISE), z.lte(0)), -118)
+    .check(z.describe('Noise that each output adds, in dBFS RMS over a bandwidth of 20 kHz.')),
 });
 
 /** Stages that a strip can be made of. `pan` is a balance on a stereo strip. */
@@ -93,8 +111,24 @@ const stripTypeSchema = z.strictObject({
 /** Where the sends of an aux are taken: fixed before the fader, fixed after it, or switchable strip by strip. */
 export const AUX_TAPS = ['pre', 'post', 'switchable'] as const;
 
+const deskNoiseSchema = z.strictObject({
+  line: z._default(noise('the line input of a strip adds'), -95),
+  fader: z._default(
+    noise('the amplifier behind each fader, of strips and buses, and behind each aux master adds'),
+    -100,
+  ),
+  bus: z._default(
+    noise(
+      'the summing amplifier of a bus has by itself: it comes out N + 1 times with N strips or subgroups assigned to the bus',
+    ),
+    -115,
+  ),
+});
+
 const deskSchema = z.strictObject({
   panLaw,
+  noise: z.prefault(deskNoiseSchema, {}).check(z.describe('What its stages add of their own.')),
+  clipDbu: z._default(clip('passes each of its stages'), 24),
   stripTypes: z
     .array(stripTypeSchema)
     .check(z.minLength(1), z.maxLength(8), z.describe('What a strip can be made of.')),
@@ -136,6 +170,9 @@ const deskSchema = z.strictObject({
 /** What a device can be. */
 export const DEVICE_KINDS = ['gain', 'compressor', 'equaliser', 'delay', 'reverb'] as const;
 
+/** The nominal level that a device is made for: +4 dBu, or −10 dBV. */
+export const DEVICE_LEVELS = ['plus4', 'minus10'] as const;
+
 const deviceSchema = z.strictObject({
   id: slug,
   label,
@@ -146,9 +183,24 @@ const deviceSchema = z.strictObject({
   outputs: z
     ._default(z.union([z.literal(1), z.literal(2)]), 1)
     .check(z.describe('How many output jacks: as many as inputs; a reverb may have more.')),
+  level: z
+    ._default(z.enum(DEVICE_LEVELS), 'plus4')
+    .check(
+      z.describe(
+        'Nominal level: +4 dBu, or −10 dBV, which has a pad of 11.78 dB before it and as much gain behind it.',
+      ),
+    ),
+  noiseDbu: z.optional(noise('it adds at its own output; −92, of a −10 dBV device −98')),
+  clipDbu: z.optional(clip('passes its own input and output; 22, of a −10 dBV device 12')),
 });
 
-const outputSchema = z.strictObject({ id: slug, label, stereo });
+const outputSchema = z.strictObject({
+  id: slug,
+  label,
+  stereo,
+  noiseDbu: z.optional(noise('what stands here adds; none where it is left out')),
+  clipDbu: z.optional(clip('passes what stands here; that of 0 dBFS where it is left out')),
+});
 
 /** The value of a control in a file: a number, `-inf` for closed, true or false, or the name of an option or jack. */
 export const fileValueSchema = z.union([

@@ -1,19 +1,29 @@
 import type { Circuit } from '../circuit/circuit.ts';
 import { powerOf } from '../units/level.ts';
-import { addPowers, multiplyPowers, type Power, powerThrough, totalOf } from './power.ts';
+import {
+  addPowers,
+  multiplyPowers,
+  type Power,
+  powerThrough,
+  type Spread,
+  totalOf,
+} from './power.ts';
 import type { Row } from './row.ts';
 
 /**
  * The independent signals of a circuit and their powers: first the recorded ones, then one for each
- * decorrelator, whose power is shared out among the recorded signals that it came from. A recorded signal
- * has the same power in every third-octave band.
+ * decorrelator, whose power is shared out among the recorded signals that it came from. Recorded signals
+ * have the same power in every third-octave band, unless the spread says otherwise.
  */
 export class Columns {
   readonly #signalPowers: readonly number[];
   /** Powers by recorded signal, for each decorrelator; what is absent is silent. */
   readonly #decorrelated: ReadonlyMap<number, Power>[] = [];
 
-  constructor({ signals }: Circuit) {
+  readonly #spread: Spread;
+
+  constructor({ signals }: Circuit, spread?: Spread) {
+    this.#spread = spread;
     this.#signalPowers = signals.map(({ level }) => powerOf(level));
   }
 
@@ -45,7 +55,7 @@ export class Columns {
   /** Power of all that stands at a row, relative to that of 0 dBu. */
   powerOf(row: Row): number {
     let sum = 0;
-    for (const power of this.powersOf(row).values()) sum += totalOf(power);
+    for (const power of this.powersOf(row).values()) sum += totalOf(power, this.#spread);
     return sum;
   }
 
@@ -69,13 +79,23 @@ export class Columns {
     return this.#signalPowers[signal] ?? 0;
   }
 
+  /** Powers at a row, by recorded signal, each as one figure. */
+  totalsOf(row: Row): Map<number, number> {
+    const totals = new Map<number, number>();
+    for (const [signal, power] of this.powersOf(row)) {
+      totals.set(signal, totalOf(power, this.#spread));
+    }
+    return totals;
+  }
+
   /** Power of one recorded signal at a row. */
   powerOfSignal({ columns, transfers }: Row, signal: number): number {
     let sum = 0;
     columns.forEach((column, index) => {
       const power = this.#shareOf(column, signal);
       if (power === 0) return;
-      sum += totalOf(multiplyPowers(power, powerThrough(transfers[index] ?? 0)));
+      const arrived = multiplyPowers(power, powerThrough(transfers[index] ?? 0));
+      sum += totalOf(arrived, this.#spread);
     });
     return sum;
   }

@@ -6,6 +6,7 @@ import type { Columns } from './columns.ts';
 import { lawTransfer } from './law-transfer.ts';
 import { LoopEquations } from './loop-equations.ts';
 import { largestMagnitude } from './loop-spectrum.ts';
+import type { Spread } from './power.ts';
 import { hasRing, type Ring, strongestRing } from './ring.ts';
 import type { Row } from './row.ts';
 import { cascade, type Grid, gainAt, gainOf as gainThrough, type Transfer } from './transfer.ts';
@@ -27,6 +28,8 @@ export interface SolveAt {
   readonly grid: Grid;
   /** Gains of the compressors, where they are known; else they follow from what each hears. */
   readonly compression?: ReadonlyMap<number, Db> | undefined;
+  /** How signals are born over the grid; without it evenly over the third-octave bands. */
+  readonly spread?: Spread;
 }
 
 /** A loop that was solved: its rows and compressor gains by stage. The rows are missing when there is no level. */

@@ -1,14 +1,19 @@
 import { gainOf, type Transfer } from './transfer.ts';
 
 /**
- * Power relative to that of 0 dBu: one figure where it lies evenly over the bands, else a density by point of
- * the grid whose mean is the power.
+ * Power relative to that of 0 dBu: one figure where it lies over the bands as all signals are born, else a
+ * density by point of the grid, relative to that, whose weighted mean is the power.
  */
 export type Power = number | Float64Array;
 
+/** How signals are born over a grid, by point: weights with a mean of 1. Nothing stands for evenly. */
+export type Spread = Float64Array | undefined;
+
 /** A power as one figure. */
-export const totalOf = (power: Power): number =>
-  typeof power === 'number' ? power : power.reduce((sum, one) => sum + one, 0) / power.length;
+export function totalOf(power: Power, spread?: Spread): number {
+  if (typeof power === 'number') return power;
+  return power.reduce((sum, one, point) => sum + one * (spread?.[point] ?? 1), 0) / power.length;
+}
 
 export function addPowers(one: Power, other: Power): Power {
   if (typeof one === 'number' && typeof other === 'number') return one + other;

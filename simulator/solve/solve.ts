@@ -28,7 +28,7 @@ export interface Solution {
  * inside loops. One figure for each signal where nothing depends on frequency, else a spectrum.
  */
 export function solve(circuit: Circuit, at: SolveAt = { grid: GRID }): Solution {
-  const columns = new Columns(circuit);
+  const columns = new Columns(circuit, at.spread);
   const rows = new Array<Row | undefined>(circuit.stages.length).fill(undefined);
   const loops: Loop[] = [];
   const compression = new Map<number, Db>();

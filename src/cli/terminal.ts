@@ -9,12 +9,13 @@ const escaped = (text: string): string =>
 /** One line for a terminal, with everything that would not be seen written out as `\u001b`. */
 export const visible = (line: string): string => escaped(line);
 
-/** Data as JSON: silence is `"-inf"`, what is unknown is null. Nothing in it acts on a terminal. */
+/** Data as JSON: silence is `"-inf"`, endless headroom `"inf"`, what is unknown is null. Nothing in it acts on a terminal. */
 export function toJson(data: unknown): string {
   const text = JSON.stringify(
     data,
     (_key, value: unknown) => {
       if (value === undefined) return null;
+      if (value === Infinity) return 'inf';
       return value === -Infinity ? '-inf' : value;
     },
     2,

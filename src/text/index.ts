@@ -2,6 +2,12 @@
 
 export { claimSentence, heardSentence, probeText, shownSentence } from './claims.ts';
 export { moveText, spokenMove } from './moves.ts';
+export {
+  clippingSentence,
+  firstToClipSentence,
+  headroomFigure,
+  noiseSentence,
+} from './noise.ts';
 export { type PathRow, pathLine, pathRows, pathsSentence } from './paths.ts';
 export { atGoal, goalName, ownerName, placeName, sourceName } from './places.ts';
 export {

@@ -82,6 +82,60 @@ test('levels: an unstable loop is named, and what it reaches is unknown, null in
   expect(data.loops[0].stable).toBe(false);
 });
 
+test('levels --noise --headroom: two rows more, where the noise comes from, and what clips first', async () => {
+  const { exitCode, stdout } = await desk(['levels', '-', '--noise', '--headroom'], setupText());
+  expect(exitCode).toBe(0);
+  expect(stdout).toMatch(/^Noise +−\d+\.\d +−\d+\.\d +−\d+\.\d$/m);
+  expect(stdout).toMatch(/^Headroom, dB +\d+\.\d +∞ +∞$/m);
+  expect(stdout).toMatch(/^The noise in Headphones A is .+ from the sum of Aux 1/m);
+  expect(stdout).toMatch(/^First to clip is /m);
+  expect((await desk(['levels', '-'], setupText())).stdout).not.toMatch(/Noise|Headroom|clip/);
+});
+
+test('levels --headroom: a sum of the box above full scale clips at the converter, in words and as JSON', async () => {
+  const loud = setupText({ 'box.tenor.to': 'out3', 'box.tenor.fader': 10, 'box.cello.fader': 10 });
+  const { stdout } = await desk(['levels', '-', '--headroom'], loud);
+  expect(stdout).toMatch(/^Output 3 clips: /m);
+  const data = JSON.parse((await desk(['levels', '-', '--headroom', '--json'], loud)).stdout);
+  expect(data.firstToClip).toMatchObject({ stage: 'converter.out3', clip: 22 });
+  // Tenor 2 and cello 3 dBu, 10 dB up each, and 12 dB of crest.
+  expect(data.firstToClip.headroom).toBeCloseTo(
+    22 - 22 - 10 * Math.log10(10 ** 0.2 + 10 ** 0.3),
+    9,
+  );
+  expect(data.clipping[0]).toEqual(data.firstToClip);
+  expect(data.places[1]).toMatchObject({
+    place: 'out.headphones-a',
+    headroom: { headroom: 'inf' },
+  });
+  expect(data.places[0].noise).toBeUndefined();
+});
+
+test('levels --noise --json --at: level and shares of one place, whose parts make the whole', async () => {
+  const args = ['levels', '-', '--noise', '--json', '--at', 'desk.aux2.sum'];
+  const { noise } = JSON.parse((await desk(args, setupText())).stdout).places[0];
+  expect(noise.shares[0].place).toBe('desk.aux2.sum');
+  const power = noise.shares.reduce(
+    (sum: number, { level }: { level: number }) => sum + 10 ** (level / 10),
+    0,
+  );
+  expect(10 * Math.log10(power)).toBeCloseTo(noise.level, 9);
+});
+
+test('levels --all --noise --headroom: a column for each, a dash where nothing can clip', async () => {
+  const args = ['levels', '-', '--all', '--noise', '--headroom'];
+  const lines = (await desk(args, setupText())).stdout.split('\n');
+  const [head = '', ...rows] = lines.map((line) => line.split(/ {2,}/));
+  expect(head.slice(0, 4)).toEqual(['dBu', 'Together', 'Noise', 'Headroom, dB']);
+  expect(rows.find(([place]) => place === 'desk.ch3.pan.l')?.[3]).toBe('–');
+  // Cello: 22 − (3 + 12).
+  expect(rows.find(([place]) => place === 'converter.out3')?.slice(1, 4)).toEqual([
+    '+3.0',
+    '−96.0',
+    '7.0',
+  ]);
+});
+
 test('paths: the ways, or where the source stops', async () => {
   const args = ['paths', '-', '--source', 'cello', '--output', 'capture'];
   const data = JSON.parse((await desk([...args, '--json'], setupText())).stdout);

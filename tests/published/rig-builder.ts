@@ -10,7 +10,13 @@ export interface BenchDevice {
   readonly kind: 'gain' | 'compressor' | 'equaliser' | 'delay' | 'reverb';
   readonly inputs?: 1 | 2;
   readonly outputs?: 1 | 2;
+  readonly level?: 'plus4' | 'minus10';
+  readonly noiseDbu?: number;
+  readonly clipDbu?: number;
 }
+
+/** As good as none. */
+export const NO_NOISE = -200;
 
 /** A rig for one check, with where its controls stand. */
 export interface Bench {
@@ -28,6 +34,13 @@ export interface Bench {
   readonly subgroups?: number;
   readonly rack?: readonly BenchDevice[];
   readonly panLaw?: 'equal-power' | 'compromise' | 'linear';
+  /** Noises of the desk in dBu, and of each converter output in dBFS; without them those of the format. */
+  readonly noise?: {
+    readonly line?: number;
+    readonly fader?: number;
+    readonly bus?: number;
+    readonly converterDbfs?: number;
+  };
   readonly board?: Readonly<Record<string, ControlValue>>;
 }
 
@@ -39,6 +52,7 @@ export interface Bench {
  */
 export function setUp(bench: Bench): Setup {
   const { levels, fullScaleDbu = FULL_SCALE_DBU, auxes = [], subgroups = 0, rack = [] } = bench;
+  const { converterDbfs, ...deskNoise } = bench.noise ?? {};
   const stripCount = bench.strips ?? levels.length;
   const panLaw = bench.panLaw ?? 'equal-power';
   const tracks = levels.map((levelDbfs, index) => ({
@@ -57,9 +71,14 @@ export function setUp(bench: Bench): Setup {
       ...named('bench'),
       box: { tracks, buses: [named('blend')], panLaw },
       // Two at least, so that there is a pair of outputs for the main mix of the box.
-      converter: { outputs: Math.max(2, levels.length), fullScaleDbu },
+      converter: {
+        outputs: Math.max(2, levels.length),
+        fullScaleDbu,
+        ...(converterDbfs === undefined ? {} : { noiseDbfs: converterDbfs }),
+      },
       desk: {
         panLaw,
+        noise: deskNoise,
         stripTypes: [
           {
             id: 'mono',

@@ -197,7 +197,14 @@ describe('simulate() of any desk', () => {
     let tried = 0;
     fc.assert(
       fc.property(anySetup, ({ rig, board }) => {
-        const unity = { id: 'unity', label: 'Unity', kind: 'gain', inputs: 1, outputs: 1 } as const;
+        const unity = {
+          id: 'unity',
+          label: 'Unity',
+          kind: 'gain',
+          inputs: 1,
+          outputs: 1,
+          level: 'plus4',
+        } as const;
         const more: Rig = { ...rig, rack: [...rig.rack, unity] };
         const used = Object.values(board);
         const cords = more.desk.strips.flatMap(({ id, type }) => {

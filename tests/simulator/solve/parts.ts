@@ -19,5 +19,6 @@ export function circuitOf(
     wires,
     signals: [],
     stagesAt: new Map(stages.map(({ id }, index) => [id, [index]])),
+    active: new Map(),
   };
 }
