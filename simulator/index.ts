@@ -83,7 +83,7 @@ export type {
   PairPlace,
   Severity,
 } from './trace/findings/finding.ts';
-export { FINDING_CODES, LOW_LEVEL } from './trace/findings/finding.ts';
+export { ECHO_AFTER, FINDING_CODES, LOW_LEVEL } from './trace/findings/finding.ts';
 export { findings } from './trace/findings.ts';
 export type { LegLevel, Path, PathStep } from './trace/path.ts';
 export { passes, placesOf } from './trace/path.ts';

@@ -3,6 +3,7 @@ import { type Address, boxOwner, deskOwner, ownerOf, part } from '../../rig/addr
 import { controls } from '../../rig/controls.ts';
 import { type Stop, stopAfter, stopOf } from '../stops.ts';
 import type { Finding, Severity } from './finding.ts';
+import { findInserts } from './inserts.ts';
 import {
   carries,
   feedersOf,
@@ -44,14 +45,20 @@ export function findUnfedOutputs(survey: Survey): Finding[] {
   });
 }
 
-/** Tracks that no open way leads from to an output. One whose line is not patched is told by that. */
+/**
+ * Tracks that no open way leads from to an output. One that ends at a line that is not patched, or at an
+ * insert that comes back from elsewhere, is told by that.
+ */
 export function findTracksNowhere(survey: Survey): Finding[] {
-  const unpatched = unpatchedLines(survey);
+  const cutInserts = findInserts(survey).flatMap((one) =>
+    one.code === 'insert-not-sent' ? stagesAt(survey, part(one.owner, 'insert.send')) : [],
+  );
+  const toldAt = [...unpatchedLines(survey), ...cutInserts];
   return survey.setup.rig.box.tracks.flatMap(({ id }): Finding[] => {
     const stages = stagesAt(survey, part(boxOwner(id), 'source'));
     if (stages.some((stage) => survey.heard.has(stage))) return [];
     const reached = reachedFrom(survey, stages);
-    if (unpatched.some((stage) => reached.has(stage))) return [];
+    if (toldAt.some((stage) => reached.has(stage))) return [];
     const nearest = nearestStop(survey, (output) => stopOf(survey.solution, id, output));
     if (!nearest) return [];
     const mendAt = mendStop(nearest.stop) ?? part(boxOwner(id), 'to');

@@ -57,15 +57,30 @@ function kindsOf(
     output,
     paths: [louder, softer],
     ...parting,
+    closers: [
+      closerOn(survey, louder, parting.turns[0]),
+      closerOn(survey, softer, parting.turns[1]),
+    ],
     gain: gainTogether(survey, signal, output, louder),
   };
-  const rest = { mendAt: controlOn(survey, softer, parting), follow: signal.track };
+  const [closesLouder, closesSofter] = doubling.closers;
+  const rest = { mendAt: closesSofter, follow: signal.track };
+  const closesInverted = louder.inverted ? closesLouder : closesSofter;
+  const closesLate = louder.delay > softer.delay ? closesLouder : closesSofter;
   const isTrick = devicesOf(louder).join() !== devicesOf(softer).join();
   const unlessMeant: Severity = isTrick ? 'note' : 'fault';
   const isDelayed = [louder, softer].some((path) => delaysOf(survey, path).length > 0);
   return [
     ...(inverted
-      ? [{ code: 'inverted-path', severity: 'fault', ...doubling, ...rest } as const]
+      ? [
+          {
+            code: 'inverted-path',
+            severity: 'fault',
+            ...doubling,
+            ...rest,
+            mendAt: closesInverted,
+          } as const,
+        ]
       : []),
     ...(isLate
       ? [
@@ -76,6 +91,7 @@ function kindsOf(
             firstNull,
             ...doubling,
             ...rest,
+            mendAt: closesLate,
           } as const,
         ]
       : []),
@@ -118,14 +134,15 @@ const delaysOf = ({ setup }: Survey, path: Path): string[] =>
     setup.rig.rack.some(({ id, kind }) => kind === 'delay' && owner === `rack.${id}`),
   );
 
-/** The first control on a way behind the place where it parts from another; else that place. */
-function controlOn(
-  { setup }: Survey,
-  path: Path,
-  { at, turns }: { at: Address; turns: readonly Address[] },
-) {
+/** Where a way can be closed from a place on: by a gain, a switch or a cord. */
+function closerOn({ setup }: Survey, path: Path, from: Address): Address {
   const known = controls(setup.rig);
   const places = placesOf(path);
-  const behind = places.slice(places.indexOf(turns.at(-1) ?? at));
-  return behind.find((place) => known.has(place)) ?? at;
+  const closes = (place: Address) => {
+    const kind = known.get(place)?.kind;
+    return (
+      kind === 'gain' || kind === 'cord' || (kind === 'switch' && !place.endsWith('.polarity'))
+    );
+  };
+  return places.slice(places.indexOf(from)).find(closes) ?? from;
 }

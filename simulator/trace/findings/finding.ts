@@ -45,6 +45,8 @@ export interface Doubling {
   readonly at: Address;
   readonly turns: readonly [Address, Address];
   readonly meets: Address;
+  /** Where each of them can be closed behind where they part; a place where it has no control to close. */
+  readonly closers: readonly [Address, Address];
   /**
    * All that arrives of the signal past reverbs against the louder of the two ways alone, in dB; less than 0
    * where they cancel in part. Nothing where an unstable loop leaves no level.
@@ -90,7 +92,13 @@ type Told =
       readonly output: Address;
       readonly stop: Stop;
     }
-  | { readonly code: 'leg-missing'; readonly pair: PairPlace; readonly missing: Leg }
+  | {
+      readonly code: 'leg-missing';
+      readonly pair: PairPlace;
+      readonly missing: Leg;
+      /** Why the missing side of a source does not arrive; nothing where a cord is missing. */
+      readonly stop: Stop | undefined;
+    }
   | { readonly code: 'legs-swapped'; readonly pair: PairPlace }
   | { readonly code: 'legs-unpanned'; readonly pair: PairPlace }
   /** Open sends into an aux from which no open way leads to any output. */

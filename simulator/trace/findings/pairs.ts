@@ -7,6 +7,7 @@ import { totalOf } from '../../solve/power.ts';
 import { type Dbu, levelOfPower } from '../../units/level.ts';
 import { passes } from '../path.ts';
 import { paths } from '../paths.ts';
+import { stopOf } from '../stops.ts';
 import type { Finding } from './finding.ts';
 import { idOf, isLed, loudestAt, type Survey } from './survey.ts';
 
@@ -40,7 +41,8 @@ function cordsOf(survey: Survey, place: Address): CordFinding[] {
   const rest = { severity: 'fault', pair, follow: loudestAt(survey, place) } as const;
   if ((left === undefined) !== (right === undefined)) {
     const missing = left === undefined ? 'l' : 'r';
-    return [{ code: 'leg-missing', missing, mendAt: part(place, missing), ...rest }];
+    const mendAt = part(place, missing);
+    return [{ code: 'leg-missing', missing, stop: undefined, mendAt, ...rest }];
   }
   const isSwapped =
     left?.endsWith('.r') && right?.endsWith('.l') && left.slice(0, -2) === right.slice(0, -2);
@@ -64,6 +66,7 @@ function lonelyOutputs(survey: Survey): Finding[] {
         severity: 'note',
         pair: { kind: 'cords', place },
         missing: otherLeg(leg),
+        stop: undefined,
         mendAt: other,
         follow: loudestAt(survey, place),
       },
@@ -110,7 +113,9 @@ function sourceAmiss(
     if (cordsBefore('leg-missing').length > 0) return [];
     const missing = hasLeft ? 'r' : 'l';
     const severity = isStereo ? 'fault' : 'note';
-    return [{ code: 'leg-missing', severity, missing, mendAt, ...told }];
+    const stop = stopOf(survey.solution, part(track.id, missing), output);
+    const closed = stop.code === 'closed' ? stop.places[0] : undefined;
+    return [{ code: 'leg-missing', severity, missing, stop, ...told, mendAt: closed ?? mendAt }];
   }
   if (!isStereo) return [];
   const [leftTilt, rightTilt] = [tiltOf(left), tiltOf(right)];

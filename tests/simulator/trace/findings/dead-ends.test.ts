@@ -65,6 +65,7 @@ describe('goes-nowhere', () => {
   test('not when it is heard in the headphones alone, nor when its line tells it', () => {
     expect(found('goes-nowhere', { 'desk.b.main': false, 'desk.b.ears': -2 })).toEqual([]);
     expect(found('line-unpatched', {})).toHaveLength(2);
+    expect(found('goes-nowhere', { 'desk.a.insert.return': 'rack.squash.out' })).toEqual([]);
     expect(found('goes-nowhere', {})).toEqual([]);
   });
 });

@@ -27,6 +27,7 @@ describe('arrives-twice', () => {
       at: 'desk.a.pan',
       turns: ['desk.a.main', 'desk.a.band'],
       meets: 'desk.main.sum',
+      closers: ['desk.a.main', 'desk.a.band'],
       mendAt: 'desk.a.band',
       follow: 'viola',
     });
@@ -62,7 +63,7 @@ describe('inverted-path', () => {
     const board = { ...PARALLEL, 'desk.c.polarity': true };
     const [one, ...more] = found('inverted-path', board);
     expect(more).toEqual([]);
-    expect(one).toMatchObject({ severity: 'fault', meets: 'desk.main.sum', follow: 'viola' });
+    expect(one).toMatchObject({ severity: 'fault', mendAt: 'desk.a.late', follow: 'viola' });
     expect(one?.gain).toBeCloseTo(-8.6585, 3);
     expect(found('arrives-twice', board)).toEqual([]);
   });
@@ -83,7 +84,7 @@ describe('late-path', () => {
     expect(more).toEqual([]);
     expect(one?.late).toBeCloseTo(0.005, 9);
     expect(one?.firstNull).toBeCloseTo(100, 6);
-    expect(one).toMatchObject({ severity: 'note', signal: 'viola', output: 'out.tape' });
+    expect(one).toMatchObject({ severity: 'note', signal: 'viola', mendAt: 'desk.a.late' });
     expect(found('arrives-twice', delayed('5'), withDelay)).toEqual([]);
   });
 

@@ -36,7 +36,14 @@ describe('leg-missing', () => {
 
   test('one side of a stereo source that does not arrive', () => {
     expect(found('leg-missing', { ...ON_STRIPS, 'desk.c.mute': true })).toMatchObject([
-      { severity: 'fault', pair: organAtTape, missing: 'l', follow: 'organ' },
+      {
+        severity: 'fault',
+        pair: organAtTape,
+        missing: 'l',
+        stop: { code: 'closed', places: ['desk.c.mute'] },
+        mendAt: 'desk.c.mute',
+        follow: 'organ',
+      },
     ]);
   });
 
