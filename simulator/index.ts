@@ -79,6 +79,16 @@ export { noiseAt, noiseShares } from './solve/noise.ts';
 export { response } from './solve/response.ts';
 export { simulate } from './solve/simulate.ts';
 export type { Solution } from './solve/solve.ts';
+export type {
+  Doubling,
+  Finding,
+  FindingCode,
+  FindingOf,
+  PairPlace,
+  Severity,
+} from './trace/findings/finding.ts';
+export { ECHO_AFTER, FINDING_CODES, LOW_LEVEL } from './trace/findings/finding.ts';
+export { findings } from './trace/findings.ts';
 export type { LegLevel, Path, PathStep } from './trace/path.ts';
 export { passes, placesOf } from './trace/path.ts';
 export { MOST_PATHS, paths } from './trace/paths.ts';

@@ -1,5 +1,6 @@
 import type { Address } from '../rig/address.ts';
 import type { Solution } from '../solve/solve.ts';
+import { partingOf } from '../trace/parting.ts';
 import { isWithin, type Path, passes, placesOf } from '../trace/path.ts';
 import { stopOf } from '../trace/stops.ts';
 import type { Reason } from './verdict.ts';
@@ -27,11 +28,8 @@ export function changesMost(path: Path, direction: 'lowers' | 'raises'): Reason[
 
 /** Where two paths of one signal part and where they meet again. */
 export function whereTheyPart(one: Path, other: Path): Reason {
-  const [places, others] = [placesOf(one), placesOf(other)];
-  const parting = places.findIndex((place, index) => others[index] !== place);
-  const at = places[parting - 1] ?? places[0] ?? '';
-  const meets = places.slice(parting).find((place) => others.indexOf(place) >= parting);
-  return { code: 'parts', paths: [one, other], at, meets: meets ?? places.at(-1) ?? '' };
+  const { at, meets } = partingOf(one, other);
+  return { code: 'parts', paths: [one, other], at, meets };
 }
 
 /** Why a path did not move with a control: the place where it leaves the way to it. */

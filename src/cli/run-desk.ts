@@ -3,6 +3,7 @@ import { ArgumentError } from './argument-error.ts';
 import { type Command, type Outcome, readCall, type StandardInput } from './command.ts';
 import { checkLessons } from './commands/check-lessons.ts';
 import { controls } from './commands/controls.ts';
+import { findings } from './commands/findings.ts';
 import { grade } from './commands/grade.ts';
 import { levels } from './commands/levels.ts';
 import { paths } from './commands/paths.ts';
@@ -11,7 +12,16 @@ import { start } from './commands/start.ts';
 import { commandHelpLines, helpLines } from './help.ts';
 import { visible } from './terminal.ts';
 
-const COMMANDS: readonly Command[] = [levels, paths, start, grade, controls, checkLessons, schema];
+const COMMANDS: readonly Command[] = [
+  levels,
+  paths,
+  findings,
+  start,
+  grade,
+  controls,
+  checkLessons,
+  schema,
+];
 
 /** What the command line says on either stream, and the code that it ends with. */
 export interface DeskResult {

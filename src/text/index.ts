@@ -1,6 +1,7 @@
 /** Codes and numbers of the simulator as people read them. Every wording stands here once. */
 
 export { claimSentence, heardSentence, probeText, shownSentence } from './claims.ts';
+export { findingName, findingSentence, mendingSentence, severityWord } from './findings.ts';
 export { moveText, spokenMove } from './moves.ts';
 export {
   clippingSentence,
@@ -27,4 +28,5 @@ export { reasonSentence } from './reasons.ts';
 export { refusalSentence } from './refusals.ts';
 export { capitalised, counted, listed, sentence } from './sentence.ts';
 export { closedText, stopText } from './stops.ts';
+export { pathStory } from './stories.ts';
 export { movedLocksSentence, resultWord, verdictSentence } from './verdicts.ts';

@@ -6,6 +6,8 @@ import {
   type Reason,
   type Rig,
 } from '../../simulator/index.ts';
+import { findingText } from './findings.ts';
+import { loopText } from './loops.ts';
 import { pathLine } from './paths.ts';
 import { auxOfSend, goalName, ownerName, placeName, sourceName } from './places.ts';
 import { levelText, signed } from './quantities.ts';
@@ -42,14 +44,8 @@ const reasons = {
     `this way passes ${placeName(rig, stop)}: ${pathLine(rig, path)}`,
   'wrong-order': ({ path, first, second }, rig) =>
     `this way passes ${placeName(rig, first)} before ${placeName(rig, second)}, not after it: ${pathLine(rig, path)}`,
-  loop: ({ places, gain, stable }, rig) => {
-    const gainRound = `${signed(gain)} dB once round`;
-    const grows = 'what circulates grows, and there is no level to give';
-    // Rings with stages in common add up: each may lose level while all together gain it.
-    const together = gain < 0 ? 'together with the other ways round it, ' : '';
-    const fate = stable ? 'what circulates dies away' : `${together}${grows}`;
-    return `${ringText(rig, places)} feed one another in a loop, ${gainRound}: ${fate}`;
-  },
+  loop: (reason, rig) => loopText(rig, reason),
+  finding: ({ finding }, rig) => findingText(rig, finding),
   'no-probe': ({ source, control }, rig) =>
     control
       ? `there is nothing to hear from ${placeName(rig, control)}: it is closed, so it cannot be moved`
@@ -99,10 +95,4 @@ function leavingText(rig: Rig, leavesAt: Address | undefined): string {
   const aux = auxOfSend(rig, leavesAt);
   if (aux) return `the send to ${aux.label} is taken before it`;
   return `it turns off before it, to ${placeName(rig, leavesAt)}`;
-}
-
-/** The owners of a ring, each once, in signal order. */
-function ringText(rig: Rig, places: readonly Address[]): string {
-  const owners = new Set(places.map(ownerOf));
-  return [...owners].map((owner) => ownerName(rig, owner)).join(' → ');
 }

@@ -6,10 +6,10 @@ export const capitalised = (words: string): string =>
 export const sentence = (words: string): string => `${capitalised(words)}.`;
 
 /** Several things in a row: `a, b and c`. Nothing gives an empty text. */
-export function listed(things: readonly string[]): string {
+export function listed(things: readonly string[], joint: 'and' | 'or' = 'and'): string {
   const last = things.at(-1) ?? '';
   if (things.length < 2) return last;
-  return `${things.slice(0, -1).join(', ')} and ${last}`;
+  return `${things.slice(0, -1).join(', ')} ${joint} ${last}`;
 }
 
 /** As {@link listed}, but of a long row only the first ones and how many more there are. */

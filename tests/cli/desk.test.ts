@@ -264,3 +264,26 @@ test('control characters of a file do not reach the terminal, on either stream',
   expect(shown + data + refused).not.toMatch(/[\u0000-\u0009\u000b-\u001f\u202e]/);
   expect(refused.trimEnd().split('\n')).toHaveLength(1);
 });
+
+test('findings: a sentence and how to mend it, faults first; nothing in a room in order', async () => {
+  const board = { 'desk.ch3.sub1': true, 'box.cello.fader': -3 };
+  const { stdout, exitCode } = await desk(['findings', '-'], setupText(board));
+  expect(exitCode).toBe(0);
+  const lines = stdout.trimEnd().split('\n');
+  expect(lines.map((line) => line.slice(0, 22))).toEqual([
+    'Fault (arrives-twice):',
+    '  Close one of the two',
+    'Worth a look (box-fade',
+    '  If that is not meant',
+  ]);
+  const data = JSON.parse((await desk(['findings', '-', '--json'], setupText(board))).stdout);
+  expect(data.findings.map(({ code }: { code: string }) => code)).toEqual([
+    'arrives-twice',
+    'box-fader',
+  ]);
+  expect((await desk(['findings', '-'], setupText())).stdout).toBe('Nothing to point at.\n');
+});
+
+test('findings: a setup that is none is bad input', async () => {
+  expect(await desk(['findings', '-'], 'rig: 3')).toMatchObject({ exitCode: 2, stdout: '' });
+});

@@ -6,7 +6,7 @@ import {
   simulate,
   stopOf,
 } from '../../../simulator/index.ts';
-import { pathLine, pathRows, pathsSentence, reasonSentence } from '../../text/index.ts';
+import { pathLine, pathRows, pathStory, pathsSentence, reasonSentence } from '../../text/index.ts';
 import { type Command, JSON_OPTION, required } from '../command.ts';
 import { readSetup } from '../read-input.ts';
 import { placeNamed, sourceNamed } from '../rig-names.ts';
@@ -59,5 +59,9 @@ export const paths: Command = {
 
 function wayLines(setup: Setup, path: Path, every: boolean): string[] {
   const rows = pathRows(setup, path, { every }).map(({ name, did, level }) => [name, did, level]);
-  return [pathLine(setup.rig, path), ...tableLines(rows).map((line) => `  ${line}`)];
+  return [
+    pathLine(setup.rig, path),
+    pathStory(setup, path),
+    ...tableLines(rows).map((line) => `  ${line}`),
+  ];
 }

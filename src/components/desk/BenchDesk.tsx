@@ -1,6 +1,7 @@
 import { useRef, useState } from 'preact/hooks';
 import type { Rig } from '../../../simulator/index.ts';
 import { Desk } from './Desk.tsx';
+import { FindingsList } from './FindingsList.tsx';
 import { useBoard } from './use-board.ts';
 
 /** Any rig, all controls open, with setups to save and open. */
@@ -27,7 +28,13 @@ export function BenchDesk({ rig }: { rig: Rig }) {
   };
   return (
     <>
-      <Desk id="bench" board={board} follow={follow} onFollow={setWanted}>
+      <Desk
+        id="bench"
+        board={board}
+        follow={follow}
+        onFollow={setWanted}
+        below={(scene, hands) => <FindingsList scene={scene} hands={hands} onFollow={setWanted} />}
+      >
         <span class="desk-bar-group">
           <button type="button" onClick={() => picker.current?.click()}>
             Open a setup…

@@ -32,12 +32,14 @@ interface Props {
   show?: readonly Owner[] | undefined;
   /** Where “Start again” leads; to where the desk stood at first when left out. */
   home?: Board | undefined;
+  /** More to stand below the levels at the outputs. */
+  below?: ((scene: Scene, hands: Hands) => ComponentChildren) | undefined;
   /** More for the bar above the drawing. */
   children?: ComponentChildren;
 }
 
 /** A desk that one can turn: its drawing, a sheet with every control, the levels at the outputs, the ways as text. */
-export function Desk({ id, board, follow, onFollow, show, home, children }: Props) {
+export function Desk({ id, board, follow, onFollow, show, home, below, children }: Props) {
   const { snapshot, solution, send } = board;
   const { setup, locked } = snapshot.context;
   const root = useRef<HTMLDivElement>(null);
@@ -93,6 +95,7 @@ export function Desk({ id, board, follow, onFollow, show, home, children }: Prop
             <summary>Ways as text</summary>
             <PathTable scene={scene} />
           </details>
+          {below?.(scene, hands)}
         </div>
       </div>
       <Announcer scene={scene} />

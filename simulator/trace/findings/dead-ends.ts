@@ -1,0 +1,121 @@
+import { stagesOf } from '../../circuit/circuit.ts';
+import { type Address, boxOwner, deskOwner, ownerOf, part } from '../../rig/address.ts';
+import { controls } from '../../rig/controls.ts';
+import { type Stop, stopAfter, stopOf } from '../stops.ts';
+import type { Finding, Severity } from './finding.ts';
+import { findInserts } from './inserts.ts';
+import {
+  carries,
+  feedersOf,
+  idOf,
+  loudestAt,
+  reachedFrom,
+  type Survey,
+  stagesAt,
+  trackOf,
+} from './survey.ts';
+
+/** Converter outputs that carry something and that nothing is plugged into. */
+export function findUnpatchedLines(survey: Survey): Finding[] {
+  return unpatchedLines(survey).map((stage) => {
+    const line = idOf(survey, stage);
+    const owners = feedersOf(survey, stage);
+    const [owner = line] = owners;
+    const follow = trackOf(survey, owner) ?? loudestAt(survey, line);
+    const mendAt = part(owner, 'to');
+    return { code: 'line-unpatched', severity: 'fault', line, owners, mendAt, follow };
+  });
+}
+
+const unpatchedLines = (survey: Survey): number[] =>
+  survey.solution.circuit.stages.flatMap(({ id }, stage) =>
+    id.startsWith('converter.out') && (survey.next[stage] ?? []).length === 0 && carries(survey, id)
+      ? [stage]
+      : [],
+  );
+
+/** Outputs of the room that nothing is plugged into, on neither side. */
+export function findUnfedOutputs(survey: Survey): Finding[] {
+  const { circuit } = survey.solution;
+  return survey.outputs.flatMap((output): Finding[] => {
+    const stages = stagesOf(circuit, output);
+    if (stages.some((stage) => (circuit.wires[stage] ?? []).length > 0)) return [];
+    const mendAt = idOf(survey, stages[0] ?? -1);
+    return [{ code: 'output-unfed', severity: 'note', output, mendAt, follow: undefined }];
+  });
+}
+
+/**
+ * Tracks that no open way leads from to an output. One that ends at a line that is not patched, or at an
+ * insert that comes back from elsewhere, is told by that.
+ */
+export function findTracksNowhere(survey: Survey): Finding[] {
+  const cutInserts = findInserts(survey).flatMap((one) =>
+    one.code === 'insert-not-sent' ? stagesAt(survey, part(one.owner, 'insert.send')) : [],
+  );
+  const toldAt = [...unpatchedLines(survey), ...cutInserts];
+  return survey.setup.rig.box.tracks.flatMap(({ id }): Finding[] => {
+    const stages = stagesAt(survey, part(boxOwner(id), 'source'));
+    if (stages.some((stage) => survey.heard.has(stage))) return [];
+    const reached = reachedFrom(survey, stages);
+    if (toldAt.some((stage) => reached.has(stage))) return [];
+    const nearest = nearestStop(survey, (output) => stopOf(survey.solution, id, output));
+    if (!nearest) return [];
+    const mendAt = mendStop(nearest.stop) ?? part(boxOwner(id), 'to');
+    const severity = severityOf(survey, nearest.stop);
+    return [{ code: 'goes-nowhere', severity, source: id, ...nearest, mendAt, follow: id }];
+  });
+}
+
+/** Open sends into an aux from which no open way leads to an output. */
+export function findSendsNowhere(survey: Survey): Finding[] {
+  const { strips, auxes } = survey.setup.rig.desk;
+  return auxes.flatMap(({ id }): Finding[] => {
+    const aux = deskOwner(id);
+    const sum = part(aux, 'sum');
+    if (stagesAt(survey, sum).some((stage) => survey.heard.has(stage))) return [];
+    const sends = strips
+      .map((strip) => part(deskOwner(strip.id), id))
+      .filter((send) => carries(survey, send));
+    const [first] = sends;
+    if (first === undefined) return [];
+    const nearest = nearestStop(survey, (output) => stopAfter(survey.solution, sum, output));
+    if (!nearest) return [];
+    return [
+      {
+        code: 'send-nowhere',
+        severity: severityOf(survey, nearest.stop),
+        aux,
+        sends,
+        ...nearest,
+        mendAt: mendStop(nearest.stop) ?? part(aux, 'out'),
+        follow: loudestAt(survey, first),
+      },
+    ];
+  });
+}
+
+/** The output that the fewest closed places bar; else the first one. */
+function nearestStop(
+  { outputs }: Survey,
+  stopAt: (output: Address) => Stop,
+): { output: Address; stop: Stop } | undefined {
+  const stops = outputs.map((output) => ({ output, stop: stopAt(output) }));
+  const closed = stops
+    .filter(({ stop }) => stop.code === 'closed')
+    .sort((one, other) => closedCount(one.stop) - closedCount(other.stop));
+  return closed[0] ?? stops[0];
+}
+
+const closedCount = (stop: Stop): number => (stop.code === 'closed' ? stop.places.length : 0);
+const mendStop = (stop: Stop): Address | undefined =>
+  stop.code === 'closed' ? stop.places[0] : undefined;
+
+/** What is only turned down or muted may be meant so. */
+function severityOf({ setup }: Survey, stop: Stop): Severity {
+  if (stop.code === 'no-way') return 'fault';
+  const known = controls(setup.rig);
+  const isTurnedDown = (place: Address) =>
+    known.get(place)?.kind === 'gain' || place === part(ownerOf(place), 'mute');
+  return stop.places.every(isTurnedDown) ? 'note' : 'fault';
+}

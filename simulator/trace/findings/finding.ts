@@ -1,0 +1,188 @@
+import type { Address, Leg, Owner } from '../../rig/address.ts';
+import type { Hz, Seconds } from '../../units/frequency.ts';
+import type { Db, Dbu } from '../../units/level.ts';
+import type { Path } from '../path.ts';
+import type { Stop } from '../stops.ts';
+
+/** What an experienced engineer would point at, by kind. */
+export const FINDING_CODES = [
+  'arrives-twice',
+  'inverted-path',
+  'late-path',
+  'stray-feed',
+  'line-unpatched',
+  'output-unfed',
+  'goes-nowhere',
+  'leg-missing',
+  'legs-swapped',
+  'legs-unpanned',
+  'send-nowhere',
+  'return-feeds-send',
+  'loop',
+  'insert-not-returned',
+  'insert-not-sent',
+  'ghost',
+  'post-fader-headphones',
+  'low-level',
+  'box-fader',
+] as const;
+export type FindingCode = (typeof FINDING_CODES)[number];
+
+/**
+ * A `fault` is hardly ever meant. A `note` is worth a look: it is a trick when it is meant, and a mistake
+ * when it is not.
+ */
+export type Severity = 'fault' | 'note';
+
+/** Two ways of one signal to an output, past every reverb, that meet on the same side of it. */
+export interface Doubling {
+  /** The recorded signal: `cello`, `piano.l`. */
+  readonly signal: string;
+  readonly output: Address;
+  /** The louder one first. */
+  readonly paths: readonly [Path, Path];
+  /** The last place before they part, the first one on each after it, and where they meet again. */
+  readonly at: Address;
+  readonly turns: readonly [Address, Address];
+  readonly meets: Address;
+  /** Where each of them can be closed behind where they part; a place where it has no control to close. */
+  readonly closers: readonly [Address, Address];
+  /**
+   * All that arrives of the signal past reverbs against the louder of the two ways alone, in dB; less than 0
+   * where they cancel in part. Nothing where an unstable loop leaves no level.
+   */
+  readonly gain: Db | undefined;
+}
+
+/** Where a pair of legs is amiss: at two jacks side by side, or with both sides of a stereo source at an output. */
+export type PairPlace =
+  | { readonly kind: 'cords'; readonly place: Address }
+  | { readonly kind: 'source'; readonly source: string; readonly output: Address };
+
+/** What each kind of finding tells beside its code. */
+type Told =
+  | ({ readonly code: 'arrives-twice' } & Doubling)
+  /** One of the two ways turns the polarity round and the other does not. */
+  | ({ readonly code: 'inverted-path' } & Doubling)
+  /** One way comes later than the other: so much, and with the first notch of the comb here. */
+  | ({
+      readonly code: 'late-path';
+      readonly late: Seconds;
+      readonly firstNull: Hz;
+    } & Doubling)
+  /** These channels feed the box's main mix, which leaves by lines that these other owners use too. */
+  | {
+      readonly code: 'stray-feed';
+      readonly feeds: readonly Address[];
+      readonly lines: readonly Address[];
+      readonly sharers: readonly Owner[];
+    }
+  /** A converter output that these owners are assigned to, and that nothing is plugged into. */
+  | {
+      readonly code: 'line-unpatched';
+      readonly line: Address;
+      readonly owners: readonly Owner[];
+    }
+  /** An output of the room that nothing is plugged into. */
+  | { readonly code: 'output-unfed'; readonly output: Address }
+  /** A track that no open way leads from to any output; why not to `output`, which it comes nearest to. */
+  | {
+      readonly code: 'goes-nowhere';
+      readonly source: string;
+      readonly output: Address;
+      readonly stop: Stop;
+    }
+  | {
+      readonly code: 'leg-missing';
+      readonly pair: PairPlace;
+      readonly missing: Leg;
+      /** Why the missing side of a source does not arrive; nothing where a cord is missing. */
+      readonly stop: Stop | undefined;
+    }
+  | { readonly code: 'legs-swapped'; readonly pair: PairPlace }
+  | { readonly code: 'legs-unpanned'; readonly pair: PairPlace }
+  /** Open sends into an aux from which no open way leads to any output. */
+  | {
+      readonly code: 'send-nowhere';
+      readonly aux: Owner;
+      readonly sends: readonly Address[];
+      readonly output: Address;
+      readonly stop: Stop;
+    }
+  /** What a device gives back comes to its own input again, by this send. */
+  | {
+      readonly code: 'return-feeds-send';
+      readonly send: Address;
+      readonly device: Owner;
+      readonly places: readonly Address[];
+      readonly gain: Db;
+      readonly stable: boolean;
+      readonly worst: Hz | undefined;
+    }
+  /** Any other places that feed one another. */
+  | {
+      readonly code: 'loop';
+      readonly places: readonly Address[];
+      readonly gain: Db;
+      readonly stable: boolean;
+      readonly worst: Hz | undefined;
+    }
+  /** An insert send that goes to this jack and does not come back. */
+  | {
+      readonly code: 'insert-not-returned';
+      readonly owner: Owner;
+      readonly goesTo: Address;
+    }
+  /** An insert return that is fed from this jack, and not from its own send. */
+  | {
+      readonly code: 'insert-not-sent';
+      readonly owner: Owner;
+      readonly comesFrom: Address;
+    }
+  /** Sends taken before the fader into a device that is heard where the strips themselves are. */
+  | {
+      readonly code: 'ghost';
+      readonly aux: Owner;
+      readonly sends: readonly Address[];
+      readonly device: Owner;
+      readonly output: Address;
+    }
+  /** Sends taken after the fader into an aux that feeds an output straight. */
+  | {
+      readonly code: 'post-fader-headphones';
+      readonly aux: Owner;
+      readonly sends: readonly Address[];
+      readonly output: Address;
+    }
+  /** An input that is fed below {@link LOW_LEVEL}. */
+  | { readonly code: 'low-level'; readonly place: Address; readonly level: Dbu }
+  /** Faders of the box away from unity, and where they stand in dB. */
+  | {
+      readonly code: 'box-fader';
+      readonly faders: readonly { readonly address: Address; readonly gain: Db }[];
+    };
+
+/** One thing to point at. Its sentence is written elsewhere. */
+export type Finding = Told & {
+  readonly severity: Severity;
+  /** The control or jack to begin with when one mends it. */
+  readonly mendAt: Address;
+  /** A track whose way shows it; nothing where no sound comes there. */
+  readonly follow: string | undefined;
+};
+export type FindingOf<Code extends FindingCode> = Extract<Finding, { code: Code }>;
+
+/**
+ * A level at an input below this is too low for what follows: 40 dB under line level, +4 dBu. What an input
+ * stage adds of its own is brought up with the signal then. The figure is a choice of ours, not a standard's.
+ */
+export const LOW_LEVEL = -36 as Dbu;
+
+/**
+ * A way that comes so much later than another, in seconds, is heard as an echo and no longer as a change of
+ * tone. Common practice puts the border between 20 and 40 ms.
+ */
+export const ECHO_AFTER = 0.03 as Seconds;
+
+/** Notches above this are not heard, in hertz: the way is not late then. */
+export const HIGHEST_NULL = 20_000 as Hz;

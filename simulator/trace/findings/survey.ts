@@ -1,0 +1,86 @@
+import type { Setup } from '../../board/board.ts';
+import { stagesOf } from '../../circuit/circuit.ts';
+import { type Address, type Owner, outputPlace, ownerOf } from '../../rig/address.ts';
+import { levelAt, levelOf } from '../../solve/levels.ts';
+import type { Solution } from '../../solve/solve.ts';
+import { stagesLeadingTo } from '../paths.ts';
+
+/** What the search for findings goes by. */
+export interface Survey {
+  readonly setup: Setup;
+  readonly solution: Solution;
+  /** The places where sound ends up. */
+  readonly outputs: readonly Address[];
+  /** Stages from which an open way leads to an output, with the outputs. */
+  readonly heard: ReadonlySet<number>;
+  /** Where open wires lead, by stage. */
+  readonly next: readonly (readonly number[])[];
+}
+
+export function surveyOf(setup: Setup, solution: Solution): Survey {
+  const { circuit } = solution;
+  const outputs = setup.rig.outputs.map(({ id }) => outputPlace(id));
+  const next: number[][] = circuit.stages.map(() => []);
+  circuit.wires.forEach((into, to) => {
+    for (const { from, ratio } of into) if (ratio !== 0) next[from]?.push(to);
+  });
+  const goals = outputs.flatMap((output) => stagesOf(circuit, output));
+  return { setup, solution, outputs, next, heard: stagesLeadingTo(circuit, goals) };
+}
+
+/** Whether anything sounds at a place; also where a loop leaves no level. */
+export const carries = ({ solution }: Survey, place: Address): boolean =>
+  levelAt(solution, place) !== -Infinity;
+
+/** The track that is loudest at a place; nothing in silence. */
+export function loudestAt({ setup, solution }: Survey, place: Address): string | undefined {
+  let loudest: { id: string; level: number } | undefined;
+  for (const { id } of setup.rig.box.tracks) {
+    const level = levelOf(solution, id, place) ?? -Infinity;
+    if (level > (loudest?.level ?? -Infinity)) loudest = { id, level };
+  }
+  return loudest?.id;
+}
+
+/** Stages that open wires lead to from some others, with those. */
+export function reachedFrom({ next }: Survey, starts: Iterable<number>): Set<number> {
+  const reached = new Set(starts);
+  const waiting = [...reached];
+  for (let stage = waiting.pop(); stage !== undefined; stage = waiting.pop()) {
+    for (const to of next[stage] ?? []) {
+      if (reached.has(to)) continue;
+      reached.add(to);
+      waiting.push(to);
+    }
+  }
+  return reached;
+}
+
+/** Whether an open way leads from a place to another one. */
+export function isLed(survey: Survey, from: Address, to: Address): boolean {
+  const { circuit } = survey.solution;
+  const reached = reachedFrom(survey, stagesOf(circuit, from));
+  return stagesOf(circuit, to).some((stage) => reached.has(stage));
+}
+
+export const stagesAt = ({ solution }: Survey, place: Address): readonly number[] =>
+  solution.circuit.stagesAt.get(place) ?? [];
+
+export const placeOf = ({ solution }: Survey, stage: number): Address =>
+  solution.circuit.stages[stage]?.place ?? '';
+
+export const idOf = ({ solution }: Survey, stage: number): Address =>
+  solution.circuit.stages[stage]?.id ?? '';
+
+/** Owners of what feeds a stage by open wires, each once. */
+export const feedersOf = (survey: Survey, stage: number): Owner[] => [
+  ...new Set(
+    (survey.solution.circuit.wires[stage] ?? []).flatMap(({ from, ratio }) =>
+      ratio === 0 ? [] : [ownerOf(placeOf(survey, from))],
+    ),
+  ),
+];
+
+/** The track of a box owner; nothing where it is a bus or the main mix. */
+export const trackOf = ({ setup }: Survey, owner: Owner): string | undefined =>
+  setup.rig.box.tracks.find(({ id }) => owner === `box.${id}`)?.id;

@@ -1,0 +1,101 @@
+import {
+  controls,
+  numberAt,
+  ownerOf,
+  type Path,
+  type PathStep,
+  type Setup,
+  valueAt,
+} from '../../simulator/index.ts';
+import { auxOfSend, ownerName, placeName, sourceName } from './places.ts';
+import { levelText, panText } from './quantities.ts';
+import { sentence } from './sentence.ts';
+
+/** A gain below this, in dB, is none to a reader. */
+const UNHEARD_DB = 0.05;
+
+/**
+ * A path in one sentence: `Cello leaves Output 3, is turned down 6.0 dB by the fader of Strip 3 Cello, goes
+ * before the fader to Aux 1, and reaches Headphones A at −3.0 dBu.` Places where nothing happens to it, and
+ * strips that it only comes in on, are passed over.
+ */
+export function pathStory(setup: Setup, path: Path): string {
+  const clauses = path.steps.flatMap((step, index) => clauseOf(setup, path, step, index));
+  const end = path.steps.at(-1)?.place ?? '';
+  const arrives = `reaches ${placeName(setup.rig, end)} at ${levelText(path.level)}`;
+  const told = clauses.length === 0 ? arrives : `${clauses.join(', ')}, and ${arrives}`;
+  return sentence(`${sourceName(setup.rig, path.signal)} ${told}`);
+}
+
+/** What happens to a signal at one place, as a verb with its objects; nothing where it is not worth a word. */
+function clauseOf(setup: Setup, path: Path, step: PathStep, index: number): string[] {
+  const { rig } = setup;
+  const { place } = step;
+  if (index === 0 || index === path.steps.length - 1) return [];
+  if (place.startsWith('converter.')) return [`leaves ${placeName(rig, place)}`];
+  const aux = auxOfSend(rig, place);
+  if (aux) return [sendClause(setup, path, step, index, aux.label)];
+
+  const owner = ownerOf(place);
+  const name = place.slice(owner.length + 1);
+  const control = controls(rig).get(place);
+  switch (name) {
+    case 'polarity':
+      return valueAt(setup, place) === true ? [`is inverted by ${ownerName(rig, owner)}`] : [];
+    case 'pan': {
+      const position = control ? numberAt(setup, place) : 0;
+      return position === 0 ? [] : [`is panned ${panText(position)}`];
+    }
+    case 'sum':
+      // A send names its bus already, and the sum inside a device is no station.
+      return cameBySend(setup, path, index) || owner.startsWith('rack.')
+        ? []
+        : [`goes to ${ownerName(rig, owner)}`];
+    case 'in':
+      return owner.startsWith('rack.')
+        ? [`goes${insertBefore(setup, path, index)} to ${ownerName(rig, owner)}`]
+        : [];
+    case 'insert.return':
+      return [`comes back into the insert of ${ownerName(rig, owner)}`];
+    case 'reverb':
+      return ['is turned into reverberation'];
+    case 'equalise':
+      return [`is filtered${changed(step, ' and ')} there`];
+    case 'delay':
+      return [`is held back by ${String(valueAt(setup, `${owner}.time`))} ms`];
+    case 'compress':
+      return Math.abs(step.gain) < UNHEARD_DB ? [] : [`is${changed(step, ' ')} by its compression`];
+    default:
+      return Math.abs(step.gain) < UNHEARD_DB
+        ? []
+        : [`is${changed(step, ' ')} by ${placeName(rig, place)}`];
+  }
+}
+
+/** ` turned down 6.0 dB`, with what stands before it; nothing where nothing was changed. */
+function changed({ gain }: PathStep, before: string): string {
+  if (Math.abs(gain) < UNHEARD_DB) return '';
+  return `${before}turned ${gain < 0 ? 'down' : 'up'} ${Math.abs(gain).toFixed(1)} dB`;
+}
+
+function sendClause(setup: Setup, path: Path, step: PathStep, index: number, goal: string): string {
+  const owner = ownerOf(step.place);
+  const fader = `${owner}.fader`;
+  const hasFader = controls(setup.rig).has(fader);
+  const hasPassed = path.steps.slice(0, index).some(({ place }) => place === fader);
+  const side = hasFader ? ` ${hasPassed ? 'after' : 'before'} the fader` : '';
+  const gain = changed(step, ', ');
+  return `goes${side} of ${ownerName(setup.rig, owner)} to ${goal}${gain}`;
+}
+
+/** ` from the insert of Strip 3 Cello`, where a path comes out of an insert; else nothing. */
+function insertBefore({ rig }: Setup, path: Path, index: number): string {
+  const before = path.steps[index - 1]?.place ?? '';
+  return before.endsWith('.insert.send')
+    ? ` from the insert of ${ownerName(rig, ownerOf(before))}`
+    : '';
+}
+
+/** Whether a path comes into a bus by a send, which names the bus already. */
+const cameBySend = ({ rig }: Setup, path: Path, index: number): boolean =>
+  auxOfSend(rig, path.steps[index - 1]?.place ?? '') !== undefined;

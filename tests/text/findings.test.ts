@@ -1,0 +1,234 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import {
+  type Board,
+  FINDING_CODES,
+  type FindingCode,
+  findings,
+  judge,
+  parseRig,
+  simulate,
+} from '../../simulator/index.ts';
+import {
+  claimSentence,
+  findingSentence,
+  heardSentence,
+  mendingSentence,
+  reasonSentence,
+} from '../../src/text/index.ts';
+import { hear, netLoft } from './net-loft.ts';
+
+/** The net-loft session with a delay in its rack. */
+const rig = parseRig(
+  'net-loft.yaml',
+  readFileSync(new URL('../../lessons/rigs/net-loft.yaml', import.meta.url), 'utf8').replace(
+    '  - { id: line,',
+    '  - { id: wait, label: Delay, kind: delay }\n  - { id: line,',
+  ),
+);
+
+/** What is found of a kind and how to mend it, in words. */
+function told(code: FindingCode, board: Board): [string, string][] {
+  const setup = { rig, board };
+  return findings(setup, simulate(setup))
+    .filter((one) => one.code === code)
+    .map((one) => [findingSentence(rig, one), mendingSentence(rig, one)]);
+}
+
+const PARALLEL = {
+  'desk.ch3.aux1': -4,
+  'rack.line.in': 'desk.aux1.out',
+  'desk.ch1.in': 'rack.line.out',
+};
+const LATE = {
+  'desk.ch3.aux1': 0,
+  'rack.wait.in': 'desk.aux1.out',
+  'rack.wait.time': '5',
+  'desk.ch1.in': 'rack.wait.out',
+};
+const NO_PLATE = {
+  'rack.plate.in': 'none',
+  'desk.ret1.in.l': 'none',
+  'desk.ret1.in.r': 'none',
+};
+
+const CASES: [FindingCode, Board, string, string][] = [
+  [
+    'arrives-twice',
+    { 'desk.ch3.sub1': true },
+    'Cello arrives twice in Capture, 6.0 dB louder than by the louder way alone: the ways part after the pan of Strip 3 Cello, to the assign of Strip 3 Cello to the main bus and to the assign of Strip 3 Cello to Subgroup 1–2, and meet at the sum of the main bus.',
+    'Close one of the two, at the assign of Strip 3 Cello to the main bus or at the assign of Strip 3 Cello to Subgroup 1–2.',
+  ],
+  [
+    'arrives-twice',
+    { ...PARALLEL },
+    'Cello arrives twice in Capture, 4.2 dB louder than by the louder way alone: the ways part after the mute of Strip 3 Cello, to the pan of Strip 3 Cello and to the send of Strip 3 Cello to Aux 1, and meet at the sum of the main bus.',
+    'If that is not meant: close one of the two, at the assign of Strip 3 Cello to the main bus or at the send of Strip 3 Cello to Aux 1.',
+  ],
+  [
+    'inverted-path',
+    { ...PARALLEL, 'desk.ch1.polarity': true },
+    'Cello arrives in Capture by an upright way and an inverted one, 8.7 dB softer than by the louder way alone: the ways part after the mute of Strip 3 Cello, to the pan of Strip 3 Cello and to the send of Strip 3 Cello to Aux 1, and meet at the sum of the main bus.',
+    'Turn the polarity of one of them round, or close one at the assign of Strip 3 Cello to the main bus or at the send of Strip 3 Cello to Aux 1.',
+  ],
+  [
+    'inverted-path',
+    { ...PARALLEL, 'desk.ch3.aux1': 0, 'desk.ch1.polarity': true },
+    'Cello arrives in Capture by an upright way and an inverted one, and the ways cancel to silence: the ways part after the mute of Strip 3 Cello, to the pan of Strip 3 Cello and to the send of Strip 3 Cello to Aux 1, and meet at the sum of the main bus.',
+    'Turn the polarity of one of them round, or close one at the assign of Strip 3 Cello to the main bus or at the send of Strip 3 Cello to Aux 1.',
+  ],
+  [
+    'late-path',
+    LATE,
+    'Two ways of Cello arrive in Capture 5 ms apart and make a comb, with its first notch at 100 Hz: the ways part after the mute of Strip 3 Cello, to the pan of Strip 3 Cello and to the send of Strip 3 Cello to Aux 1, and meet at the sum of the main bus.',
+    'If that is not meant: close one of them at the assign of Strip 3 Cello to the main bus or at the send of Strip 3 Cello to Aux 1, or, if an echo is meant, set it later than 30 ms.',
+  ],
+  [
+    'stray-feed',
+    { 'box.main.to': 'out1-2', 'box.cello.main': true },
+    'The main mix of the box goes out by Output 1 and Output 2, where the Tenor track and the Alto track go too, and it carries the Cello track besides.',
+    'Switch off the main feed of the Cello track, or give the main mix outputs of its own.',
+  ],
+  [
+    'line-unpatched',
+    { 'desk.ch5.in': 'none' },
+    'The Frame drum track is assigned to Output 5, and nothing is plugged into it.',
+    'Plug Output 5 into a strip, or assign the Frame drum track elsewhere.',
+  ],
+  [
+    'output-unfed',
+    { 'out.headphones-b': 'none' },
+    'Nothing is plugged into Headphones B.',
+    'If that is not meant: plug what is to be heard there into Headphones B.',
+  ],
+  [
+    'goes-nowhere',
+    { 'desk.ch3.mute': true },
+    'Cello reaches no output: the mute of Strip 3 Cello is on.',
+    'If that is not meant: open the way at the mute of Strip 3 Cello.',
+  ],
+  [
+    'goes-nowhere',
+    { 'box.cello.to': 'none' },
+    'Cello reaches no output: the Cello track is assigned nowhere; nothing is assigned to Output 3.',
+    'Assign Cello to an output of the converter, and plug that into a strip.',
+  ],
+  [
+    'leg-missing',
+    { 'out.capture.r': 'none' },
+    'At Capture only the left side is plugged.',
+    'Plug the right side too.',
+  ],
+  [
+    'leg-missing',
+    { 'desk.ch7.mute': true },
+    'Of Piano only the left side arrives in Capture: the mute of Strip 7 Piano R is on.',
+    'Open the way at the mute of Strip 7 Piano R.',
+  ],
+  [
+    'legs-swapped',
+    { 'out.capture.l': 'desk.main.out.r', 'out.capture.r': 'desk.main.out.l' },
+    'At Capture the two cords are crossed: left is plugged from right, and right from left.',
+    'Exchange the two cords.',
+  ],
+  [
+    'legs-swapped',
+    { 'desk.ch6.pan': 1, 'desk.ch7.pan': -1 },
+    'Piano stands the wrong way round in Capture: its left side is on the right.',
+    'Pan each side to where it belongs.',
+  ],
+  [
+    'legs-unpanned',
+    { 'desk.ch6.pan': 0, 'desk.ch7.pan': 0 },
+    'Both sides of Piano in Capture stand in the middle.',
+    'If that is not meant: pan its left side to the left and its right side to the right.',
+  ],
+  [
+    'send-nowhere',
+    { 'desk.ch3.aux3': -2, 'rack.plate.in': 'none' },
+    'The send of Strip 3 Cello to Aux 3 is open, but what comes into Aux 3 reaches no output: the output of Aux 3 is plugged nowhere; nothing is plugged into the input of the Plate.',
+    'Lead the output of Aux 3 on, or close the send of Strip 3 Cello to Aux 3.',
+  ],
+  [
+    'send-nowhere',
+    { 'desk.ch3.aux3': -2, 'desk.ch4.aux3': -2, 'desk.ret1.mute': true },
+    'The send of Strip 3 Cello to Aux 3 and the send of Strip 4 Dulcimer to Aux 3 are open, but what comes into Aux 3 reaches no output: the mute of Strip R1 Plate return is on.',
+    'If that is not meant: open the way at the mute of Strip R1 Plate return.',
+  ],
+  [
+    'return-feeds-send',
+    { 'desk.ch3.aux3': 0, 'desk.ret1.aux3': -6 },
+    'What comes back from the Plate is sent to it again: Strip R1 Plate return → Aux 3 → the Plate feed one another in a loop, −6.0 dB once round: what circulates dies away.',
+    'If that is not meant: close the send of Strip R1 Plate return to Aux 3.',
+  ],
+  [
+    'return-feeds-send',
+    { 'desk.ch3.aux3': 0, 'desk.ret1.aux3': 3 },
+    'What comes back from the Plate is sent to it again: Strip R1 Plate return → Aux 3 → the Plate feed one another in a loop, +3.0 dB once round: what circulates grows, and there is no level to give.',
+    'Close the send of Strip R1 Plate return to Aux 3.',
+  ],
+  [
+    'loop',
+    { ...NO_PLATE, 'desk.ch3.aux3': 0, 'desk.ch1.in': 'desk.aux3.out', 'desk.ch1.aux3': -5 },
+    'Strip 1 Tenor → Aux 3 feed one another in a loop, −5.0 dB once round: what circulates dies away.',
+    'If that is not meant: open the ring at the send of Strip 1 Tenor to Aux 3.',
+  ],
+  [
+    'insert-not-returned',
+    { 'rack.comp.in': 'desk.ch3.insert.send' },
+    'The insert of Strip 3 Cello is sent to the input of the Compressor and does not come back: the signal goes straight on, and what it is sent to is not heard.',
+    'Plug the end of the chain into the insert return of Strip 3 Cello, or take the cord between Strip 3 Cello and the Compressor out.',
+  ],
+  [
+    'insert-not-sent',
+    { 'desk.ch3.insert.return': 'rack.comp.out' },
+    'The insert of Strip 3 Cello comes back from the output of the Compressor, which it does not feed: the signal of Strip 3 Cello itself ends there.',
+    'Plug the insert send of Strip 3 Cello into what leads to the Compressor, or take the cord out of the insert return of Strip 3 Cello.',
+  ],
+  [
+    'ghost',
+    { 'desk.ch3.aux3': -3, 'desk.ch3.aux3.tap': 'pre' },
+    'The send of Strip 3 Cello to Aux 3 is taken before the fader, and the Plate is heard in Capture: the effect stays when the fader goes down.',
+    'If that is not meant: take it after the fader.',
+  ],
+  [
+    'post-fader-headphones',
+    { 'desk.ch3.aux1': -3 },
+    'The send of Strip 3 Cello to Aux 1 is taken after the fader, so that Headphones A hears every move of the mix.',
+    'If that is not meant: take it before the fader.',
+  ],
+  [
+    'low-level',
+    { 'desk.ch3.aux3': -45 },
+    'The input of the Plate is fed at −42.0 dBu, below −36.0 dBu: what brings it up later brings up the noise with it.',
+    'Turn it up before it comes there, at the send of Strip 3 Cello to Aux 3 first.',
+  ],
+  [
+    'box-fader',
+    { 'box.cello.fader': -3, 'box.alto.fader': -Infinity },
+    'In the box the fader of the Alto track stands at the bottom and the fader of the Cello track stands at −3.0 dB: whoever sets the desk up again has to know it too.',
+    'If that is not meant: set it to unity and make up for it on the desk, or write it down.',
+  ],
+];
+
+test.each(CASES)('%s', (code, board, what, mend) => {
+  expect(told(code, board)[0]).toEqual([what, mend]);
+});
+
+test('every kind has its words', () => {
+  expect(new Set(CASES.map(([code]) => code))).toEqual(new Set(FINDING_CODES));
+});
+
+test('a claim that nothing is found, heard and explained', () => {
+  const claim = { kind: 'no-finding', of: ['arrives-twice', 'ghost'] } as const;
+  const kept = judge({ ...claim, of: [...claim.of] }, hear());
+  expect(claimSentence(netLoft, kept.claim)).toBe(
+    'There is no source that arrives twice or send before the fader into an effect that is heard.',
+  );
+  expect(heardSentence(netLoft, kept)).toBe('Found: none.');
+  const broken = judge(kept.claim, hear({ 'desk.ch3.aux3': 0, 'desk.ch3.aux3.tap': 'pre' }));
+  expect(heardSentence(netLoft, broken)).toBe('Found: 1 thing to point at.');
+  expect(broken.reasons.map((reason) => reasonSentence(netLoft, reason))).toEqual([
+    'The send of Strip 3 Cello to Aux 3 is taken before the fader, and the Plate is heard in Capture: the effect stays when the fader goes down.',
+  ]);
+});
