@@ -22,12 +22,14 @@ export type { Problem } from './file/input-error.ts';
 export { InputError } from './file/input-error.ts';
 export { nearestNames } from './file/nearest-names.ts';
 export { MAX_FILE_LENGTH, placeText, readDocument } from './file/read-document.ts';
+export type { OptionResult } from './grade/answer.ts';
+export { answer } from './grade/answer.ts';
 export type { Check, Claim, ClaimOf, Probe } from './grade/check.ts';
 export { grade } from './grade/grade.ts';
 export { judge } from './grade/judge.ts';
 export { lockedControls } from './grade/locks.ts';
-export type { OptionResult, Question, Quiz } from './grade/quiz.ts';
-export { answer, parseQuiz, quizSchema } from './grade/quiz.ts';
+export type { Question, Quiz } from './grade/quiz.ts';
+export { parseQuiz, quizSchema } from './grade/quiz.ts';
 export type { Proof, Scenario } from './grade/scenario.ts';
 export { parseScenario, scenarioSchema } from './grade/scenario.ts';
 export type {

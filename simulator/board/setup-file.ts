@@ -3,10 +3,9 @@ import { checkDocument, problemIn } from '../file/check-document.ts';
 import { InputError } from '../file/input-error.ts';
 import { type FileDocument, type PlaceInFile, readDocument } from '../file/read-document.ts';
 import { contradictionsIn, misfitsIn } from '../rig/check-rig.ts';
-import type { ControlValue } from '../rig/control.ts';
-import { controls } from '../rig/controls.ts';
 import { type FileBoard, fileBoardSchema, type Rig, rigSchema } from '../rig/schema.ts';
 import { type Board, type Setup, withValues } from './board.ts';
+import { fromFile, toFile } from './file-values.ts';
 
 export const SETUP_FORMAT = 'tap-and-sum/setup';
 export const SETUP_VERSION = 1;
@@ -57,20 +56,6 @@ export function boardFrom(
 /** A board of values that stand in a program or a page, not in a file. @throws InputError like {@link boardFrom}. */
 export const boardOf = (where: string, rig: Rig, values: FileBoard): Board =>
   boardFrom({ file: where, data: values, lineOf: () => undefined }, [], rig, values);
-
-/** Values of a file as values of controls: `-inf` becomes `-Infinity` where a gain can be closed. */
-export function fromFile(rig: Rig, values: FileBoard): Board {
-  const known = controls(rig);
-  return Object.fromEntries(
-    Object.entries(values).map(([address, value]) => [
-      address,
-      value === '-inf' && known.get(address)?.kind === 'gain' ? -Infinity : value,
-    ]),
-  );
-}
-
-/** A value as a file writes it. */
-export const toFile = (value: ControlValue): ControlValue => (value === -Infinity ? '-inf' : value);
 
 /** A setup as the data of a setup file; {@link parseSetup} reads its JSON back as the same setup. */
 export function setupData({ rig, board, title }: SetupFile): z.input<typeof setupSchema> {

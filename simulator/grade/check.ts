@@ -1,5 +1,4 @@
 import * as z from 'zod/mini';
-import { FINDING_CODES } from '../trace/findings/finding.ts';
 
 /**
  * What a task can ask for. Every check is about what is heard at an output, never about where a
@@ -55,17 +54,6 @@ export const claimSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('dry-and-through'), source, output, through: stop }),
   /** No loop is closed anywhere. */
   z.strictObject({ kind: z.literal('no-loop') }),
-  /** Nothing of these kinds is found that an engineer would point at. */
-  z.strictObject({
-    kind: z.literal('no-finding'),
-    of: z
-      .array(z.enum(FINDING_CODES))
-      .check(
-        z.minLength(1),
-        z.maxLength(FINDING_CODES.length),
-        z.describe('Kinds of findings, such as arrives-twice.'),
-      ),
-  }),
 ]);
 export type Claim = z.output<typeof claimSchema>;
 export type ClaimOf<Kind extends Claim['kind']> = Extract<Claim, { kind: Kind }>;

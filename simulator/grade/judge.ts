@@ -3,7 +3,6 @@ import { signalsNamed } from '../circuit/circuit.ts';
 import { type Address, outputPlace } from '../rig/address.ts';
 import { type Level, levelOf } from '../solve/levels.ts';
 import type { Solution } from '../solve/solve.ts';
-import { findings } from '../trace/findings.ts';
 import { alwaysPasses, leadsPast, leadsThrough } from '../trace/leads.ts';
 import { passes } from '../trace/path.ts';
 import { paths } from '../trace/paths.ts';
@@ -51,8 +50,6 @@ export function judge(claim: Claim, hearing: Hearing): Judgement {
       return judgeDryAndThrough(claim, hearing);
     case 'no-loop':
       return judgeNoLoop(claim, hearing);
-    case 'no-finding':
-      return judgeNoFinding(claim, hearing);
   }
 }
 
@@ -260,15 +257,5 @@ function judgeNoLoop(claim: ClaimOf<'no-loop'>, { solution }: Hearing): Judgemen
     holds: loops.length === 0,
     heard: { kind: 'loops', count: loops.length },
     reasons: loopReasons(solution),
-  };
-}
-
-function judgeNoFinding(claim: ClaimOf<'no-finding'>, { setup, solution }: Hearing): Judgement {
-  const found = findings(setup, solution).filter(({ code }) => claim.of.includes(code));
-  return {
-    claim,
-    holds: found.length === 0,
-    heard: { kind: 'findings', count: found.length },
-    reasons: found.map((finding): Reason => ({ code: 'finding', finding })),
   };
 }

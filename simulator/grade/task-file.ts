@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { type Board, withValues } from '../board/board.ts';
-import { fromFile } from '../board/setup-file.ts';
+import { fromFile } from '../board/file-values.ts';
 import { checkDocument, problemIn } from '../file/check-document.ts';
 import { InputError, type Problem } from '../file/input-error.ts';
 import { type FileDocument, type PlaceInFile, readDocument } from '../file/read-document.ts';

@@ -1,6 +1,5 @@
 import type { Address } from '../rig/address.ts';
 import type { Level } from '../solve/levels.ts';
-import type { Finding } from '../trace/findings/finding.ts';
 import type { Path } from '../trace/path.ts';
 import type { Stop } from '../trace/stops.ts';
 import type { Db } from '../units/level.ts';
@@ -16,8 +15,6 @@ export type Heard =
   /** How many ways there are in all, and how many of them pass what was asked for. */
   | { readonly kind: 'ways'; readonly all: number; readonly through: number }
   | { readonly kind: 'loops'; readonly count: number }
-  /** How many things of the kinds asked for there are to point at. */
-  | { readonly kind: 'findings'; readonly count: number }
   /** There was nothing to move: the source comes in on no strip, or its control is closed. */
   | { readonly kind: 'no-probe' };
 
@@ -80,8 +77,6 @@ export type Reason =
       readonly gain: Db;
       readonly stable: boolean;
     }
-  /** An engineer would point at this. */
-  | { readonly code: 'finding'; readonly finding: Finding }
   /** The source comes in on no strip, or the control to be moved is closed. */
   | { readonly code: 'no-probe'; readonly source: string; readonly control: Address | undefined };
 

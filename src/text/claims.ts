@@ -1,5 +1,4 @@
 import type { Claim, ClaimOf, Heard, Judgement, Level, Probe, Rig } from '../../simulator/index.ts';
-import { findingName } from './findings.ts';
 import { atGoal, goalName, placeName, sourceName } from './places.ts';
 import { amountText, levelText, NO_LEVEL, signed } from './quantities.ts';
 import { counted, listed, sentence } from './sentence.ts';
@@ -34,7 +33,6 @@ const claims = {
   'dry-and-through': ({ source, output, through }, rig) =>
     `${sourceName(rig, source)} reaches ${goalName(rig, output)} both through ${placeName(rig, through)} and past it`,
   'no-loop': () => 'no loop is closed: nothing feeds itself',
-  'no-finding': ({ of }) => `there is no ${listed([...new Set(of)].map(findingName), 'or')}`,
 } satisfies ClaimSayings;
 
 /** What a claim asks, as a sentence to the learner. */
@@ -94,8 +92,6 @@ const heards = {
     return `found: ${counted(all, 'way')}, ${some.get(through) ?? through} of them ${common}`;
   },
   loops: ({ count }) => (count === 0 ? 'found: no loop' : `found: ${counted(count, 'loop')}`),
-  findings: ({ count }) =>
-    count === 0 ? 'found: none' : `found: ${counted(count, 'thing')} to point at`,
   'no-probe': () => 'heard: nothing, for there was nothing to move',
 } satisfies HeardSayings;
 

@@ -21,10 +21,8 @@ import { stopText } from './stops.ts';
 /** The most things that a sentence names before it only counts them. */
 const MOST_NAMED = 4;
 
-/** What a kind of finding says: what it is called, where it is and what it does, and how one mends it. */
+/** What a kind of finding says: where it is and what it does, and how one mends it. */
 interface Saying<Code extends FindingCode> {
-  /** Behind “there is no”: `source that arrives twice`. */
-  readonly name: string;
   readonly what: (finding: FindingOf<Code>, rig: Rig) => string;
   readonly mend: (finding: FindingOf<Code>, rig: Rig) => string;
 }
@@ -32,46 +30,39 @@ type Sayings = { readonly [Code in FindingCode]: Saying<Code> };
 
 const sayings: Sayings = {
   'arrives-twice': {
-    name: 'source that arrives twice',
     what: (finding, rig) =>
       `${sourceName(rig, finding.signal)} arrives twice in ${placeName(rig, finding.output)}, ${gainTogether(finding.gain)}: ${partingText(rig, finding)}`,
     mend: (finding, rig) => `close one of the two, at ${closersText(rig, finding)}`,
   },
   'inverted-path': {
-    name: 'inverted way beside an upright one',
     what: (finding, rig) =>
       `${sourceName(rig, finding.signal)} arrives in ${placeName(rig, finding.output)} by an upright way and an inverted one, ${gainTogether(finding.gain)}: ${partingText(rig, finding)}`,
     mend: (finding, rig) =>
       `turn the polarity of one of them round, or close one at ${closersText(rig, finding)}`,
   },
   'late-path': {
-    name: 'way that comes late beside another',
     what: (finding, rig) =>
       `two ways of ${sourceName(rig, finding.signal)} arrive in ${placeName(rig, finding.output)} ${timeText(finding.late)} apart and make a comb, with its first notch at ${frequencyText(finding.firstNull)}: ${partingText(rig, finding)}`,
     mend: (finding, rig) =>
       `close one of them at ${closersText(rig, finding)}, or, if an echo is meant, set it later than ${timeText(ECHO_AFTER)}`,
   },
   'stray-feed': {
-    name: 'stray feed into the main mix of the box',
     what: ({ feeds, lines, sharers }, rig) =>
       `the main mix of the box goes out by ${placesText(rig, lines)}, where ${ownersText(rig, sharers)} ${sharers.length === 1 ? 'goes' : 'go'} too, and it carries ${ownersText(rig, feeds.map(ownerOf))} besides`,
     mend: ({ feeds }, rig) =>
       `switch off ${placesText(rig, feeds)}, or give the main mix outputs of its own`,
   },
   'line-unpatched': {
-    name: 'output of the converter that is patched nowhere',
     what: ({ line, owners }, rig) =>
       `${ownersText(rig, owners)} ${owners.length === 1 ? 'is' : 'are'} assigned to ${placeName(rig, line)}, and nothing is plugged into it`,
     mend: ({ line, owners }, rig) =>
       `plug ${placeName(rig, line)} into a strip, or assign ${ownersText(rig, owners)} elsewhere`,
   },
   'output-unfed': {
-    name: 'output that nothing is plugged into',
     what: ({ output }, rig) => `nothing is plugged into ${placeName(rig, output)}`,
     mend: ({ output }, rig) => `plug what is to be heard there into ${placeName(rig, output)}`,
   },
   'goes-nowhere': {
-    name: 'track that goes nowhere',
     what: ({ source, stop }, rig) =>
       `${sourceName(rig, source)} reaches no output: ${stopText(rig, stop)}`,
     mend: ({ source, stop }, rig) => {
@@ -83,7 +74,6 @@ const sayings: Sayings = {
     },
   },
   'leg-missing': {
-    name: 'leg of a pair that is missing',
     what: ({ pair, missing, stop }, rig) =>
       pair.kind === 'cords'
         ? `at ${placeName(rig, pair.place)} only the ${sideName(missing === 'l' ? 'r' : 'l')} side is plugged`
@@ -96,7 +86,6 @@ const sayings: Sayings = {
     },
   },
   'legs-swapped': {
-    name: 'pair with left and right swapped',
     what: ({ pair }, rig) =>
       pair.kind === 'cords'
         ? `at ${placeName(rig, pair.place)} the two cords are crossed: left is plugged from right, and right from left`
@@ -105,12 +94,10 @@ const sayings: Sayings = {
       pair.kind === 'cords' ? 'exchange the two cords' : 'pan each side to where it belongs',
   },
   'legs-unpanned': {
-    name: 'pair with both sides in the middle',
     what: ({ pair }, rig) => `both sides of ${pairName(rig, pair)} stand in the middle`,
     mend: () => 'pan its left side to the left and its right side to the right',
   },
   'send-nowhere': {
-    name: 'send that ends nowhere',
     what: ({ sends, aux, stop }, rig) =>
       `${placesText(rig, sends)} ${sends.length === 1 ? 'is' : 'are'} open, but what comes into ${ownerName(rig, aux)} reaches no output: ${stopText(rig, stop)}`,
     mend: ({ sends, aux, stop }, rig) =>
@@ -119,44 +106,37 @@ const sayings: Sayings = {
         : `lead the output of ${ownerName(rig, aux)} on, or close ${placesText(rig, sends)}`,
   },
   'return-feeds-send': {
-    name: 'return that feeds its own send',
     what: (finding, rig) =>
       `what comes back from ${ownerName(rig, finding.device)} is sent to it again: ${loopText(rig, finding)}`,
     mend: ({ send }, rig) => `close ${placeName(rig, send)}`,
   },
   loop: {
-    name: 'loop',
     what: (finding, rig) => loopText(rig, finding),
     mend: ({ mendAt }, rig) => `open the ring at ${placeName(rig, mendAt)}`,
   },
   'insert-not-returned': {
-    name: 'insert that is sent and not returned',
     what: ({ owner, goesTo, severity }, rig) =>
       `the insert of ${ownerName(rig, owner)} is sent to ${placeName(rig, goesTo)} and does not come back: the signal goes straight on${severity === 'fault' ? ', and what it is sent to is not heard' : ', and is heard by another way too'}`,
     mend: ({ mendAt, owner, goesTo }, rig) =>
       `plug the end of the chain into ${placeName(rig, mendAt)}, or take the cord between ${ownerName(rig, owner)} and ${ownerName(rig, ownerOf(goesTo))} out`,
   },
   'insert-not-sent': {
-    name: 'insert that is returned and not sent',
     what: ({ owner, comesFrom }, rig) =>
       `the insert of ${ownerName(rig, owner)} comes back from ${placeName(rig, comesFrom)}, which it does not feed: the signal of ${ownerName(rig, owner)} itself ends there`,
     mend: ({ mendAt, owner, comesFrom }, rig) =>
       `plug ${placeName(rig, mendAt)} into what leads to ${ownerName(rig, ownerOf(comesFrom))}, or take the cord out of the insert return of ${ownerName(rig, owner)}`,
   },
   ghost: {
-    name: 'send before the fader into an effect that is heard',
     what: ({ sends, device, output }, rig) =>
       `${placesText(rig, sends)} ${sends.length === 1 ? 'is' : 'are'} taken before the fader, and ${ownerName(rig, device)} is heard in ${placeName(rig, output)}: the effect stays when the fader goes down`,
     mend: ({ sends }, rig) => tapText(rig, sends, 'after', 'pre'),
   },
   'post-fader-headphones': {
-    name: 'send after the fader into headphones',
     what: ({ sends, output }, rig) =>
       `${placesText(rig, sends)} ${sends.length === 1 ? 'is' : 'are'} taken after the fader, so that ${placeName(rig, output)} hears every move of the mix`,
     mend: ({ sends }, rig) => tapText(rig, sends, 'before', 'post'),
   },
   'low-level': {
-    name: 'level that is too low for what follows',
     what: ({ place, level }, rig) =>
       `${placeName(rig, place)} is fed at ${levelText(level)}, below ${levelText(LOW_LEVEL)}: what brings it up later brings up the noise with it`,
     mend: ({ mendAt, place }, rig) =>
@@ -165,7 +145,6 @@ const sayings: Sayings = {
         : `turn it up before it comes there, at ${placeName(rig, mendAt)} first`,
   },
   'box-fader': {
-    name: 'fader of the box away from unity',
     what: ({ faders }, rig) =>
       `in the box ${listedFirst(
         faders.map(
@@ -179,13 +158,9 @@ const sayings: Sayings = {
 
 const sayingOf = (code: FindingCode) =>
   sayings[code] as {
-    readonly name: string;
     readonly what: (finding: Finding, rig: Rig) => string;
     readonly mend: (finding: Finding, rig: Rig) => string;
   };
-
-/** A kind of finding, to stand behind “no”: `source that arrives twice`. */
-export const findingName = (code: FindingCode): string => sayings[code].name;
 
 /** What a finding is and where, to stand inside a sentence. */
 export const findingText = (rig: Rig, finding: Finding): string =>

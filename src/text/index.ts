@@ -1,7 +1,7 @@
 /** Codes and numbers of the simulator as people read them. Every wording stands here once. */
 
 export { claimSentence, heardSentence, probeText, shownSentence } from './claims.ts';
-export { findingName, findingSentence, mendingSentence, severityWord } from './findings.ts';
+export { findingSentence, mendingSentence, severityWord } from './findings.ts';
 export { moveText, spokenMove } from './moves.ts';
 export {
   clippingSentence,

@@ -6,7 +6,6 @@ import {
   type Reason,
   type Rig,
 } from '../../simulator/index.ts';
-import { findingText } from './findings.ts';
 import { loopText } from './loops.ts';
 import { pathLine } from './paths.ts';
 import { auxOfSend, goalName, ownerName, placeName, sourceName } from './places.ts';
@@ -45,7 +44,6 @@ const reasons = {
   'wrong-order': ({ path, first, second }, rig) =>
     `this way passes ${placeName(rig, first)} before ${placeName(rig, second)}, not after it: ${pathLine(rig, path)}`,
   loop: (reason, rig) => loopText(rig, reason),
-  finding: ({ finding }, rig) => findingText(rig, finding),
   'no-probe': ({ source, control }, rig) =>
     control
       ? `there is nothing to hear from ${placeName(rig, control)}: it is closed, so it cannot be moved`

@@ -5,18 +5,10 @@ import {
   FINDING_CODES,
   type FindingCode,
   findings,
-  judge,
   parseRig,
   simulate,
 } from '../../simulator/index.ts';
-import {
-  claimSentence,
-  findingSentence,
-  heardSentence,
-  mendingSentence,
-  reasonSentence,
-} from '../../src/text/index.ts';
-import { hear, netLoft } from './net-loft.ts';
+import { findingSentence, mendingSentence } from '../../src/text/index.ts';
 
 /** The net-loft session with a delay in its rack. */
 const rig = parseRig(
@@ -217,18 +209,4 @@ test.each(CASES)('%s', (code, board, what, mend) => {
 
 test('every kind has its words', () => {
   expect(new Set(CASES.map(([code]) => code))).toEqual(new Set(FINDING_CODES));
-});
-
-test('a claim that nothing is found, heard and explained', () => {
-  const claim = { kind: 'no-finding', of: ['arrives-twice', 'ghost'] } as const;
-  const kept = judge({ ...claim, of: [...claim.of] }, hear());
-  expect(claimSentence(netLoft, kept.claim)).toBe(
-    'There is no source that arrives twice or send before the fader into an effect that is heard.',
-  );
-  expect(heardSentence(netLoft, kept)).toBe('Found: none.');
-  const broken = judge(kept.claim, hear({ 'desk.ch3.aux3': 0, 'desk.ch3.aux3.tap': 'pre' }));
-  expect(heardSentence(netLoft, broken)).toBe('Found: 1 thing to point at.');
-  expect(broken.reasons.map((reason) => reasonSentence(netLoft, reason))).toEqual([
-    'The send of Strip 3 Cello to Aux 3 is taken before the fader, and the Plate is heard in Capture: the effect stays when the fader goes down.',
-  ]);
 });

@@ -416,22 +416,3 @@ describe('judge() no-loop', () => {
     }
   });
 });
-
-describe('judge() no-finding', () => {
-  const claim: Claim = { kind: 'no-finding', of: ['arrives-twice', 'ghost'] };
-
-  test('holds without, and fails with each that is found, which is the reason', () => {
-    expect(judged(claim)).toMatchObject({ holds: true, heard: { count: 0 }, reasons: [] });
-    const both = { 'desk.a.band': true, 'desk.b.wash': -3, 'desk.b.wash.tap': 'pre' };
-    const judgement = judged(claim, both);
-    expect(judgement).toMatchObject({ holds: false, heard: { kind: 'findings', count: 2 } });
-    expect(firstReason(judgement)).toMatchObject({
-      code: 'finding',
-      finding: { code: 'arrives-twice', follow: 'viola' },
-    });
-  });
-
-  test('does not mind findings of other kinds', () => {
-    expect(judged(claim, { 'box.viola.fader': -3 }).holds).toBe(true);
-  });
-});

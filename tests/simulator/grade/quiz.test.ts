@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { answer, parseQuiz } from '../../../simulator/grade/quiz.ts';
+import { answer } from '../../../simulator/grade/answer.ts';
+import { parseQuiz } from '../../../simulator/grade/quiz.ts';
 import { findRig, lineWith, problemsOf, QUIZ, replaced } from './tasks.ts';
 
 const quiz = parseQuiz('sends.yaml', QUIZ, findRig);
