@@ -42,7 +42,6 @@ const STAGES: readonly (Stage & { report?: string })[] = [
     after: ['build'],
     alone: true,
   },
-  { name: 'benchmarks', command: vitest('bench'), report: reportOf('bench'), alone: true },
 ];
 
 rmSync(reports, { recursive: true, force: true });

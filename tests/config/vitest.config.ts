@@ -2,7 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
 /** Folders of tests that are a stage of their own in `tests/run.ts`; the rest are unit tests. */
-const STAGES = ['published', 'parity', 'lessons', 'bench'];
+const STAGES = ['published', 'parity', 'lessons'];
 
 const project = (name: string, include: string[], exclude: string[] = []) => ({
   extends: true as const,
@@ -21,7 +21,7 @@ export default defineConfig({
       project(
         'unit',
         ['tests/**/*.test.ts'],
-        ['site', ...STAGES].map((folder) => `tests/${folder}/**`),
+        ['site', 'bench', ...STAGES].map((folder) => `tests/${folder}/**`),
       ),
       ...STAGES.map((folder) => project(folder, [`tests/${folder}/**/*.test.ts`])),
     ],

@@ -91,10 +91,10 @@ export function Desk({ id, board, follow, onFollow, show, home, below, children 
         <OwnerSheet scene={scene} hands={hands} />
         <div class="heard-at-outputs">
           <ReadOuts scene={scene} />
-          <details class="ways">
-            <summary>Ways as text</summary>
+          <section class="ways" aria-label="Ways as text">
+            <h4>Ways as text</h4>
             <PathTable scene={scene} />
-          </details>
+          </section>
           {below?.(scene, hands)}
         </div>
       </div>
