@@ -35,7 +35,7 @@ export default defineConfig({
   },
   webServer: {
     // The site as it was built last: `npm run build` first.
-    command: `node src/cli/astro.ts preview --port ${port}`,
+    command: `node src/cli/astro.ts preview --ignore-lock --port ${port}`,
     cwd: root,
     url: `http://127.0.0.1:${port}/`,
     reuseExistingServer: false,
