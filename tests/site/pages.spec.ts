@@ -21,8 +21,12 @@ async function checkPage(page: Page, address: string): Promise<void> {
   expect.soft(await violationsInBothThemes(page)).toEqual([]);
 
   await page.setViewportSize({ width: 320, height: 640 });
-  const width = await page.evaluate(() => document.documentElement.scrollWidth);
-  expect.soft(width, 'the page itself must not scroll sideways').toBeLessThanOrEqual(320);
+  // An island draws itself anew for the new width; what counts is where that ends.
+  await expect
+    .poll(() => page.evaluate(() => document.documentElement.scrollWidth), {
+      message: `${address} itself must not scroll sideways`,
+    })
+    .toBeLessThanOrEqual(320);
 }
 
 for (const [number, addresses] of batchesOf(BATCH, builtPages()).entries()) {
