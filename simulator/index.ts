@@ -43,6 +43,8 @@ export type {
 export type { WalkThrough, WalkThroughStep } from './grade/walk-through.ts';
 export { parseWalkThrough, walkThroughSchema } from './grade/walk-through.ts';
 export * from './rig/address.ts';
+export type { BoxChannel } from './rig/box-channels.ts';
+export { boxChannels, pluginAddress, takesSends } from './rig/box-channels.ts';
 export type {
   ChoiceControl,
   Control,
@@ -61,9 +63,12 @@ export { jacks } from './rig/jacks.ts';
 export { fullLabel, ownerLabel, partLabel } from './rig/labels.ts';
 export type {
   Aux,
+  BoxBus,
+  Capture,
   Device,
   FileBoard,
   Output,
+  Plugin,
   Rig,
   Strip,
   StripStage,

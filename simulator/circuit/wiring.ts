@@ -37,8 +37,8 @@ export class Wiring {
    * Adds a stereo place fed from both sides of a pan: from one leg by two ratios, or side by side.
    * A ratio of 0 is a closed wire, so that a path that was panned away can still be named.
    */
-  panned(place: Address, from: Legs, { left, right }: PanRatios): Legs {
-    const to = this.place(place, 2);
+  panned(place: Address, from: Legs, { left, right }: PanRatios, law: Law = SUM): Legs {
+    const to = this.place(place, 2, law);
     const [fromLeft, fromRight] = from.length === 2 ? from : [from[0], from[0]];
     this.wire(fromLeft, to[0], left);
     this.wire(fromRight, to[1] ?? to[0], right);

@@ -65,8 +65,20 @@ export const lineOut = (number: number): string => `out${number}`;
 /** Name of the pair that starts at a converter output: `out3-4`. */
 export const linePair = (first: number): string => `out${first}-${first + 1}`;
 
+/** Name of a converter input by number, from 1: `in3`. */
+export const lineIn = (number: number): string => `in${number}`;
+/** Name of the pair that starts at a converter input: `in3-4`. */
+export const linePairIn = (first: number): string => `in${first}-${first + 1}`;
+
 /** The converter outputs that a name of one or of a pair stands for; none where it is neither. */
-export function lineOutsOf(name: string): readonly string[] {
-  const [, first, second] = /^out(\d+)(?:-(\d+))?$/.exec(name) ?? [];
-  return [first, second].flatMap((number) => (number ? [lineOut(Number(number))] : []));
+export const lineOutsOf = (name: string): readonly string[] =>
+  lineNumbers(/^out(\d+)(?:-(\d+))?$/, name).map(lineOut);
+
+/** The converter inputs that a name of one or of a pair stands for; none where it is neither. */
+export const lineInsOf = (name: string): readonly string[] =>
+  lineNumbers(/^in(\d+)(?:-(\d+))?$/, name).map(lineIn);
+
+function lineNumbers(pattern: RegExp, name: string): number[] {
+  const [, first, second] = pattern.exec(name) ?? [];
+  return [first, second].flatMap((number) => (number ? [Number(number)] : []));
 }

@@ -1,5 +1,6 @@
 import { nearestNames } from '../file/nearest-names.ts';
 import type { PlaceInFile } from '../file/read-document.ts';
+import { boxChannels, takesSends } from './box-channels.ts';
 import { type Misfit, misfitOf } from './control.ts';
 import { controls } from './controls.ts';
 import type { FileBoard, Rig } from './schema.ts';
@@ -12,6 +13,7 @@ export interface Contradiction {
   readonly hint?: string;
 }
 
+const PARTS_OF_A_CHANNEL = ['source', 'sum', 'fader', 'mute', 'pan', 'to', 'main'];
 const PARTS_OF_A_STRIP = ['in', 'trim', 'polarity', 'insert', 'fader', 'mute', 'pan', 'main'];
 
 /** All contradictions of a rig; none when it can stand on a floor. */
@@ -20,7 +22,9 @@ export function contradictionsIn(rig: Rig): Contradiction[] {
     ...duplicates([
       ...places(rig.box.tracks, ['box', 'tracks']),
       ...places(rig.box.buses, ['box', 'buses']),
+      ...places(rig.box.captures, ['box', 'captures']),
     ]),
+    ...channels(rig).flatMap(({ plugins, at }) => duplicates(places(plugins, at))),
     ...duplicates([
       ...places(rig.desk.strips, ['desk', 'strips']),
       ...places(rig.desk.auxes, ['desk', 'auxes']),
@@ -122,6 +126,14 @@ interface NamedPlace {
 const places = (kin: readonly { readonly id: string }[], at: PlaceInFile): NamedPlace[] =>
   kin.map(({ id }, index) => ({ id, at: [...at, index, 'id'] }));
 
+/** Tracks and buses of the box, each with the place of its plug-ins in the file. */
+const channels = (rig: Rig) =>
+  boxChannels(rig).map((channel, index) => {
+    const tracks = rig.box.tracks.length;
+    const at = index < tracks ? ['tracks', index] : ['buses', index - tracks];
+    return { ...channel, at: ['box', ...at, 'plugins'] };
+  });
+
 function duplicates(kin: readonly NamedPlace[]): Contradiction[] {
   const seen = new Set<string>();
   return kin.flatMap(({ id, at }) => {
@@ -145,6 +157,7 @@ function reservedIds(rig: Rig): Contradiction[] {
         found: `the reserved "${id}"`,
         hint: 'Choose another id.',
       }));
+  const isChannelPart = (id: string) => PARTS_OF_A_CHANNEL.includes(id);
   const isStripPart = (id: string) => PARTS_OF_A_STRIP.includes(id);
   return [
     ...refuse(places(rig.box.tracks, ['box', 'tracks']), (id) => id === 'main'),
@@ -152,6 +165,19 @@ function reservedIds(rig: Rig): Contradiction[] {
       places(rig.box.buses, ['box', 'buses']),
       (id) => id === 'main' || id === 'none' || /^out\d/.test(id),
     ),
+    ...refuse(
+      places(rig.box.buses, ['box', 'buses']).filter((_, index) => {
+        const bus = rig.box.buses[index];
+        return bus !== undefined && takesSends(bus);
+      }),
+      (id) => isChannelPart(id) && id !== 'main',
+    ),
+    ...refuse(places(rig.box.captures, ['box', 'captures']), (id) => id === 'main'),
+    ...channels(rig).flatMap(({ plugins, buses, at }) => {
+      // A send has the name of its bus.
+      const sends = buses.filter(takesSends).map(({ id }) => id);
+      return refuse(places(plugins, at), (id) => isChannelPart(id) || sends.includes(id));
+    }),
     ...refuse(places(rig.desk.strips, ['desk', 'strips']), (id) => id === 'main'),
     ...refuse(places(rig.desk.auxes, ['desk', 'auxes']), isStripPart),
     ...refuse(places(rig.desk.subgroups, ['desk', 'subgroups']), isStripPart),

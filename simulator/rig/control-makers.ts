@@ -1,17 +1,25 @@
 import { FADER_FLOOR, FADER_TOP } from '../units/fader.ts';
 import { db, UNITY } from '../units/level.ts';
-import { type Owner, part } from './address.ts';
+import { type Address, type Owner, ownerOf, part } from './address.ts';
 import type { Control, Option } from './control.ts';
 import { ownerLabel, partLabel } from './labels.ts';
 import type { Rig } from './schema.ts';
 
-/** What all controls have: the owner, the address and the names. */
-export const named = (rig: Rig, owner: Owner, name: string) => ({
-  owner,
-  address: part(owner, name),
-  ownerLabel: ownerLabel(rig, owner),
-  label: partLabel(rig, part(owner, name)),
-});
+/**
+ * What all controls have: the owner, the address and the names.
+ *
+ * @param at the owner, or a part of it that has controls of its own: a plug-in.
+ */
+export const named = (rig: Rig, at: Address, name: string) => {
+  const address = part(at, name);
+  const owner = ownerOf(address);
+  return {
+    owner,
+    address,
+    ownerLabel: ownerLabel(rig, owner),
+    label: partLabel(rig, address),
+  };
+};
 
 /** A switch, off unless said otherwise. */
 export const toggle = (rig: Rig, owner: Owner, name: string, initial = false): Control => ({
@@ -57,3 +65,16 @@ export const choice = (
   options: readonly Option[],
   initial: string,
 ): Control => ({ kind: 'choice', ...named(rig, owner, name), options, default: initial });
+
+/** Where a send is taken, after the fader unless said otherwise. @param send the name of the send on its owner. */
+export const tapSwitch = (rig: Rig, owner: Owner, send: string): Control =>
+  choice(
+    rig,
+    owner,
+    part(send, 'tap'),
+    [
+      { value: 'pre', label: 'before the fader' },
+      { value: 'post', label: 'after the fader' },
+    ],
+    'post',
+  );

@@ -1,19 +1,15 @@
 import {
   type Address,
-  BOX_MAIN,
-  boxOwner,
   DESK_MAIN,
   deskOwner,
-  lineOut,
-  linePair,
   type Owner,
   ownerOf,
-  part,
   rackOwner,
   stripTypeOf,
 } from './address.ts';
-import { type Control, type ControlValue, NONE, type Option } from './control.ts';
-import { choice, fader, pan, toggle, trim } from './control-makers.ts';
+import { boxControls } from './box-controls.ts';
+import { type Control, type ControlValue, NONE } from './control.ts';
+import { fader, pan, tapSwitch, toggle, trim } from './control-makers.ts';
 import { deviceControls } from './device-controls.ts';
 import { jacks } from './jacks.ts';
 import { fullLabel, ownerLabel, partLabel } from './labels.ts';
@@ -39,11 +35,7 @@ export function controls(rig: Rig): Controls {
 
 function list(rig: Rig): Controls {
   const every = [
-    ...rig.box.tracks.flatMap(({ id }) => boxChannel(rig, boxOwner(id), busesAfter(rig, -1))),
-    ...rig.box.buses.flatMap(({ id }, index) =>
-      boxChannel(rig, boxOwner(id), busesAfter(rig, index)),
-    ),
-    ...boxMain(rig),
+    ...boxControls(rig),
     ...rig.desk.strips.flatMap((strip) => deskStrip(rig, strip)),
     ...rig.desk.auxes.flatMap(({ id }) => [fader(rig, deskOwner(id), 'level')]),
     ...rig.desk.subgroups.flatMap(({ id }) => subgroup(rig, deskOwner(id))),
@@ -66,42 +58,6 @@ function rigDefault(rig: Rig, control: Control): ControlValue {
   return value === '-inf' && control.kind === 'gain' ? -Infinity : value;
 }
 
-const nowhere: Option = { value: NONE, label: 'nowhere' };
-
-const numbers = (count: number) => Array.from({ length: count }, (_, index) => index + 1);
-
-const pairOptions = (rig: Rig): Option[] =>
-  numbers(rig.converter.outputs - 1).map((first) => ({
-    value: linePair(first),
-    label: `outputs ${first}–${first + 1}`,
-  }));
-
-const outputOptions = (rig: Rig): Option[] =>
-  numbers(rig.converter.outputs).map((number) => ({
-    value: lineOut(number),
-    label: `output ${number}`,
-  }));
-
-/** The buses that a channel of the box may feed: only later ones, so that the box has no loops. */
-const busesAfter = (rig: Rig, index: number): Option[] =>
-  rig.box.buses.slice(index + 1).map(({ id, label }) => ({ value: id, label }));
-
-function boxChannel(rig: Rig, owner: Owner, buses: readonly Option[]): Control[] {
-  const goals = [nowhere, ...outputOptions(rig), ...pairOptions(rig), ...buses];
-  return [
-    fader(rig, owner, 'fader'),
-    toggle(rig, owner, 'mute'),
-    pan(rig, owner),
-    choice(rig, owner, 'to', goals, NONE),
-    toggle(rig, owner, 'main'),
-  ];
-}
-
-function boxMain(rig: Rig): Control[] {
-  const goals = [nowhere, ...pairOptions(rig)];
-  return [fader(rig, BOX_MAIN, 'fader'), choice(rig, BOX_MAIN, 'to', goals, NONE)];
-}
-
 function deskStrip(rig: Rig, strip: Strip): Control[] {
   const owner = deskOwner(strip.id);
   const ofStage = {
@@ -122,18 +78,6 @@ function deskStrip(rig: Rig, strip: Strip): Control[] {
     toggle(rig, owner, 'main', true),
   ];
 }
-
-const tapSwitch = (rig: Rig, owner: Owner, aux: string): Control =>
-  choice(
-    rig,
-    owner,
-    part(aux, 'tap'),
-    [
-      { value: 'pre', label: 'before the fader' },
-      { value: 'post', label: 'after the fader' },
-    ],
-    'post',
-  );
 
 const subgroup = (rig: Rig, owner: Owner): Control[] => [
   fader(rig, owner, 'fader'),

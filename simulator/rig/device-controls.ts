@@ -1,5 +1,5 @@
 import { db, dbu } from '../units/level.ts';
-import type { Owner } from './address.ts';
+import type { Address } from './address.ts';
 import type { Control, Option } from './control.ts';
 import { choice, fader, named, trim } from './control-makers.ts';
 import type { Device, Rig } from './schema.ts';
@@ -31,8 +31,12 @@ export const DELAY_TIMES = [
 /** How far an equaliser lifts or lowers a band, in dB. */
 const BAND_REACH = 15;
 
-/** The controls of a kind of device, in signal order. */
-export function deviceControls(rig: Rig, owner: Owner, kind: Device['kind']): Control[] {
+/**
+ * The controls of a kind of device, in signal order.
+ *
+ * @param owner the device of the rack, or the address of the plug-in.
+ */
+export function deviceControls(rig: Rig, owner: Address, kind: Device['kind']): Control[] {
   switch (kind) {
     case 'gain':
       return [trim(rig, owner, 'gain')];

@@ -6,6 +6,7 @@ import {
   deviceIns,
   deviceOuts,
   legsOf,
+  lineIn,
   lineOut,
   type Owner,
   outputJacks,
@@ -38,6 +39,9 @@ export function jacks(rig: Rig): Jacks {
 
   for (let number = 1; number <= rig.converter.outputs; number += 1) {
     add({ outputs: [converterPlace(lineOut(number))] });
+  }
+  for (let number = 1; number <= rig.converter.inputs; number += 1) {
+    add({ inputs: [converterPlace(lineIn(number))] });
   }
   for (const strip of rig.desk.strips) {
     const { stereo, stages } = stripTypeOf(rig, strip);

@@ -1,4 +1,5 @@
 import { type Address, type Owner, ownerOf } from './address.ts';
+import { boxChannels, takesSends } from './box-channels.ts';
 import type { Rig } from './schema.ts';
 
 const SIDES: Readonly<Record<string, string>> = { l: 'left', r: 'right' };
@@ -34,7 +35,9 @@ const PARTS: Readonly<Record<string, string>> = {
   feedback: 'feedback',
   pad: 'pad to −10 dBV',
   end: 'output at −10 dBV',
+  in: 'input',
   out: 'output',
+  on: 'on',
 };
 
 /** Name of an owner as a person reads it: `Strip 3 Tenor`, `Tenor track`, `Main bus`. Its id where it has none. */
@@ -46,10 +49,12 @@ export function ownerLabel(rig: Rig, owner: Owner): string {
     case 'box': {
       if (id === 'main') return 'Main mix of the box';
       const track = labelIn(rig.box.tracks);
-      return track ? `${track} track` : `${labelIn(rig.box.buses) ?? id} (box bus)`;
+      if (track) return `${track} track`;
+      const capture = labelIn(rig.box.captures);
+      return capture ? `${capture} (capture track)` : `${labelIn(rig.box.buses) ?? id} (box bus)`;
     }
     case 'converter':
-      return id.replace(/^out/, 'Output ');
+      return id.replace(/^out/, 'Output ').replace(/^in/, 'Converter input ');
     case 'desk': {
       if (id === 'main') return 'Main bus';
       const strip = rig.desk.strips.find((one) => one.id === id);
@@ -75,16 +80,36 @@ export function partLabel(rig: Rig, address: Address): string {
 }
 
 function sideless(rig: Rig, section: string, id: string, name: string): string {
-  if (section === 'converter') return '';
+  if (section === 'converter') return id.startsWith('in') ? 'jack' : '';
   if (section === 'out') return 'input';
   if (name === 'in') return section === 'desk' ? 'line input' : 'input';
+  if (section === 'box') {
+    const label = boxPart(rig, id, name);
+    if (label) return label;
+  }
   if (name === 'main') return section === 'box' ? 'main feed' : 'assign to the main bus';
   if (name === 'pan' && isStereoStrip(rig, id)) return 'balance';
   const aux = rig.desk.auxes.find((one) => name === one.id || name === `${one.id}.tap`);
-  if (aux) return `${name === aux.id ? '' : 'tap of the '}send to ${aux.label}`;
+  if (aux) return sendLabel(aux.label, name !== aux.id);
   const subgroup = rig.desk.subgroups.find((one) => name === one.id);
   return subgroup ? `assign to ${subgroup.label}` : (PARTS[name] ?? name);
 }
+
+/** Name of a part of a plug-in or send in the box: `Compressor threshold`, `send to Room`. */
+function boxPart(rig: Rig, id: string, name: string): string | undefined {
+  const [first = '', ...rest] = name.split('.');
+  const channel = boxChannels(rig).find((one) => one.id === id);
+  const plugin = channel?.plugins.find((one) => one.id === first);
+  if (plugin) {
+    const inner = rest.join('.');
+    return [plugin.label, PARTS[inner] ?? inner].filter(Boolean).join(' ');
+  }
+  const bus = channel?.buses.filter(takesSends).find((one) => one.id === first);
+  return bus ? sendLabel(bus.label, rest[0] === 'tap') : undefined;
+}
+
+const sendLabel = (goal: string, isTap: boolean): string =>
+  `${isTap ? 'tap of the ' : ''}send to ${goal}`;
 
 function isStereoStrip(rig: Rig, id: string): boolean {
   const strip = rig.desk.strips.find((one) => one.id === id);

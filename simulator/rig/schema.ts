@@ -40,6 +40,33 @@ const noise = (what: string) =>
 const clip = (what: string) =>
   z.number().check(z.gte(-20), z.lte(40), z.describe(`The largest sine that ${what}, in dBu RMS.`));
 
+/** What a device can be. */
+export const DEVICE_KINDS = ['gain', 'compressor', 'equaliser', 'delay', 'reverb'] as const;
+
+/** Where the sends of an aux or of a bus in the box are taken: fixed before the fader, fixed after it, or switchable one by one. */
+export const AUX_TAPS = ['pre', 'post', 'switchable'] as const;
+
+const latencyMs = z._default(z.number().check(z.gte(0), z.lte(1000)), 0);
+
+const pluginSchema = z.strictObject({
+  id: slug.check(z.describe('An id. Unique on its channel, and no name of another part of it.')),
+  label,
+  kind: z.enum(DEVICE_KINDS).check(z.describe('What it does: the kinds of the rack.')),
+  latencyMs: latencyMs.check(z.describe('How much later its output comes, in milliseconds.')),
+});
+// What describes it stands inside the default: a default that is checked afterwards is one list for all.
+const plugins = z._default(
+  z
+    .array(pluginSchema)
+    .check(
+      z.maxLength(16),
+      z.describe(
+        'Its plug-ins in signal order; they come before its fader, and are as wide as it is.',
+      ),
+    ),
+  [],
+);
+
 const trackSchema = z.strictObject({
   id: slug,
   label,
@@ -58,15 +85,45 @@ const trackSchema = z.strictObject({
         'By how much its peaks stand above its RMS level, in dB, both as dBFS has them: 0 for a sine.',
       ),
     ),
+  plugins,
 });
+
+const boxBusSchema = z.strictObject({
+  id: slug,
+  label,
+  tap: z
+    .optional(z.enum(AUX_TAPS))
+    .check(
+      z.describe(
+        'Gives every track, and every bus before this one, a send to it, and says where sends are taken. Left out, there are no sends to it.',
+      ),
+    ),
+  plugins,
+});
+
+const captureSchema = z.strictObject({ id: slug, label, stereo });
 
 const boxSchema = z.strictObject({
   tracks: z
     .array(trackSchema)
     .check(z.minLength(1), z.maxLength(256), z.describe('The recordings that play.')),
   buses: z
-    ._default(z.array(z.strictObject({ id: slug, label })).check(z.maxLength(64)), [])
-    .check(z.describe('Buses inside the box. One can feed those that stand after it.')),
+    ._default(z.array(boxBusSchema).check(z.maxLength(64)), [])
+    .check(z.describe('Stereo buses inside the box. One can feed those that stand after it.')),
+  captures: z
+    ._default(z.array(captureSchema).check(z.maxLength(64)), [])
+    .check(
+      z.describe(
+        'Tracks that record what comes in at the converter. box.ID.in is where one listens to them.',
+      ),
+    ),
+  compensates: z
+    ._default(z.boolean(), false)
+    .check(
+      z.describe(
+        'Whether the box makes up for the latency of its plug-ins, so that all that leaves it arrives at the converter together. What comes back from outside stays late.',
+      ),
+    ),
   panLaw,
 });
 
@@ -74,6 +131,9 @@ const converterSchema = z.strictObject({
   outputs: z
     .int()
     .check(z.gte(1), z.lte(256), z.describe('How many outputs there are: out1, out2 and so on.')),
+  inputs: z
+    ._default(z.int().check(z.gte(0), z.lte(256)), 0)
+    .check(z.describe('How many inputs there are: in1, in2 and so on. Each is a jack.')),
   fullScaleDbu: z
     .number()
     .check(
@@ -83,7 +143,14 @@ const converterSchema = z.strictObject({
     ),
   noiseDbfs: z
     ._default(z.number().check(z.gte(LEAST_NOISE), z.lte(0)), -118)
-    .check(z.describe('Noise that each output adds, in dBFS RMS over a bandwidth of 20 kHz.')),
+    .check(
+      z.describe(
+        'Noise that each output and each input adds, in dBFS RMS over a bandwidth of 20 kHz.',
+      ),
+    ),
+  latencyMs: latencyMs.check(
+    z.describe('How long a signal takes through it, one way, in milliseconds; out and in alike.'),
+  ),
 });
 
 /** Stages that a strip can be made of. `pan` is a balance on a stereo strip. */
@@ -107,9 +174,6 @@ const stripTypeSchema = z.strictObject({
     })
     .check(z.describe('After which stage a send is taken: before the fader, and after it.')),
 });
-
-/** Where the sends of an aux are taken: fixed before the fader, fixed after it, or switchable strip by strip. */
-export const AUX_TAPS = ['pre', 'post', 'switchable'] as const;
 
 const deskNoiseSchema = z.strictObject({
   line: z._default(noise('the line input of a strip adds'), -95),
@@ -167,9 +231,6 @@ const deskSchema = z.strictObject({
     ),
 });
 
-/** What a device can be. */
-export const DEVICE_KINDS = ['gain', 'compressor', 'equaliser', 'delay', 'reverb'] as const;
-
 /** The nominal level that a device is made for: +4 dBu, or −10 dBV. */
 export const DEVICE_LEVELS = ['plus4', 'minus10'] as const;
 
@@ -213,7 +274,9 @@ export const fileBoardSchema = z.record(z.string().check(z.maxLength(160)), file
 export const rigSchema = z.strictObject({
   id: slug,
   label,
-  box: boxSchema.check(z.describe('The computer side: tracks, buses, and a main mix of its own.')),
+  box: boxSchema.check(
+    z.describe('The computer side: tracks, buses, capture tracks, and a main mix of its own.'),
+  ),
   converter: converterSchema.check(z.describe('Where the box becomes analog.')),
   desk: deskSchema.check(z.describe('Strips, auxes, subgroups, and the main bus.')),
   rack: z._default(z.array(deviceSchema).check(z.maxLength(64)), []).check(z.describe('Outboard.')),
@@ -236,6 +299,9 @@ export const rigSchema = z.strictObject({
 /** What exists: the box, the converter, the desk, the rack and the outputs. */
 export type Rig = z.output<typeof rigSchema>;
 export type Track = z.output<typeof trackSchema>;
+export type BoxBus = z.output<typeof boxBusSchema>;
+export type Plugin = z.output<typeof pluginSchema>;
+export type Capture = z.output<typeof captureSchema>;
 export type Strip = Rig['desk']['strips'][number];
 export type StripType = z.output<typeof stripTypeSchema>;
 export type StripStage = (typeof STRIP_STAGES)[number];
