@@ -43,8 +43,7 @@ export type {
 export type { WalkThrough, WalkThroughStep } from './grade/walk-through.ts';
 export { parseWalkThrough, walkThroughSchema } from './grade/walk-through.ts';
 export * from './rig/address.ts';
-export type { BoxChannel } from './rig/box-channels.ts';
-export { boxChannels, pluginAddress, takesSends } from './rig/box-channels.ts';
+export { pluginAt, sendBusAt } from './rig/box-channels.ts';
 export type {
   ChoiceControl,
   Control,

@@ -15,28 +15,36 @@ const NOT_AT_ALL = 0 as Seconds;
  * The delays by which the box makes up for the latency of its plug-ins, as the board stands: whatever
  * meets at a bus, in the main mix or at the converter has been as long on its way as the slowest of it.
  * A way counts that is assigned or sent, be its fader down or its mute on; a plug-in that is out of the
- * way does not. Each way is held back behind the channel, so that one channel may feed a slow bus and an
- * output at once. Nothing is held back where the rig does not compensate.
+ * way does not, nor a bus that nothing comes into. Each way is held back behind the channel, so that one
+ * channel may feed a slow bus and an output at once. Nothing is held back where the rig does not compensate.
  */
 export function compensationOf(setup: Setup): Compensation {
   const { rig } = setup;
   if (!rig.box.compensates) return () => NOT_AT_ALL;
-  const arrives = new Map<Owner, number>();
+  const arrives = new Map<Owner, number>(rig.box.tracks.map(({ id }) => [boxOwner(id), 0]));
   const leaves = new Map<Owner, number>();
   const bring = (goal: Owner, time: number) => {
     arrives.set(goal, Math.max(arrives.get(goal) ?? 0, time));
   };
 
   for (const channel of boxChannels(rig)) {
-    const time = (arrives.get(channel.owner) ?? 0) + latencyOf(setup, channel);
+    const arrived = arrives.get(channel.owner);
+    if (arrived === undefined) continue;
+    const time = arrived + latencyOf(setup, channel);
     leaves.set(channel.owner, time);
     for (const goal of goalsOf(setup, channel)) bring(goal, time);
   }
-  const mix = arrives.get(BOX_MAIN) ?? 0;
-  leaves.set(BOX_MAIN, mix);
-  if (pickAt(setup, part(BOX_MAIN, 'to')) !== undefined) bring(CONVERTER, mix);
+  const mix = arrives.get(BOX_MAIN);
+  if (mix !== undefined) {
+    leaves.set(BOX_MAIN, mix);
+    if (pickAt(setup, part(BOX_MAIN, 'to')) !== undefined) bring(CONVERTER, mix);
+  }
 
-  return (from, to) => Math.max(0, (arrives.get(to) ?? 0) - (leaves.get(from) ?? 0)) as Seconds;
+  return (from, to) => {
+    const [left, arrived] = [leaves.get(from), arrives.get(to)];
+    if (left === undefined || arrived === undefined) return NOT_AT_ALL;
+    return Math.max(0, arrived - left) as Seconds;
+  };
 }
 
 /** How long a channel takes, in seconds: its plug-ins that are on. */

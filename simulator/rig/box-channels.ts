@@ -36,3 +36,26 @@ export const takesSends = (bus: BoxBus): bus is SendBus => bus.tap !== undefined
 
 /** The address of a plug-in: `box.cello.comp`. Its controls and places are parts of it. */
 export const pluginAddress = ({ owner }: BoxChannel, { id }: Plugin): Address => part(owner, id);
+
+/** A plug-in and its address. */
+export interface PluginAt {
+  readonly address: Address;
+  readonly plugin: Plugin;
+}
+
+/** The plug-in that a place or control is a part of, if it is one: `box.cello.comp.threshold`. */
+export function pluginAt(rig: Rig, place: Address): PluginAt | undefined {
+  const [section, id, name] = place.split('.');
+  if (section !== 'box') return undefined;
+  const channel = boxChannels(rig).find((one) => one.id === id);
+  const plugin = channel?.plugins.find((one) => one.id === name);
+  return channel && plugin ? { plugin, address: pluginAddress(channel, plugin) } : undefined;
+}
+
+/** The bus that a place or control of a track or bus in the box is a send to, or the tap of one. */
+export function sendBusAt(rig: Rig, place: Address): SendBus | undefined {
+  const [section, id, name] = place.split('.');
+  if (section !== 'box') return undefined;
+  const channel = boxChannels(rig).find((one) => one.id === id);
+  return channel?.buses.filter(takesSends).find((one) => one.id === name);
+}

@@ -1,5 +1,5 @@
 import { type Address, type Owner, ownerOf } from './address.ts';
-import { boxChannels, takesSends } from './box-channels.ts';
+import { pluginAt, sendBusAt } from './box-channels.ts';
 import type { Rig } from './schema.ts';
 
 const SIDES: Readonly<Record<string, string>> = { l: 'left', r: 'right' };
@@ -75,7 +75,7 @@ export function partLabel(rig: Rig, address: Address): string {
   const steps = address.split('.');
   const side = SIDES[steps.at(-1) ?? ''];
   const name = (side ? steps.slice(2, -1) : steps.slice(2)).join('.');
-  const label = sideless(rig, steps[0] ?? '', steps[1] ?? '', name);
+  const label = boxPart(rig, address, name) ?? sideless(rig, steps[0] ?? '', steps[1] ?? '', name);
   return [label, side].filter(Boolean).join(' ');
 }
 
@@ -83,10 +83,6 @@ function sideless(rig: Rig, section: string, id: string, name: string): string {
   if (section === 'converter') return id.startsWith('in') ? 'jack' : '';
   if (section === 'out') return 'input';
   if (name === 'in') return section === 'desk' ? 'line input' : 'input';
-  if (section === 'box') {
-    const label = boxPart(rig, id, name);
-    if (label) return label;
-  }
   if (name === 'main') return section === 'box' ? 'main feed' : 'assign to the main bus';
   if (name === 'pan' && isStereoStrip(rig, id)) return 'balance';
   const aux = rig.desk.auxes.find((one) => name === one.id || name === `${one.id}.tap`);
@@ -96,16 +92,13 @@ function sideless(rig: Rig, section: string, id: string, name: string): string {
 }
 
 /** Name of a part of a plug-in or send in the box: `Compressor threshold`, `send to Room`. */
-function boxPart(rig: Rig, id: string, name: string): string | undefined {
-  const [first = '', ...rest] = name.split('.');
-  const channel = boxChannels(rig).find((one) => one.id === id);
-  const plugin = channel?.plugins.find((one) => one.id === first);
-  if (plugin) {
-    const inner = rest.join('.');
-    return [plugin.label, PARTS[inner] ?? inner].filter(Boolean).join(' ');
-  }
-  const bus = channel?.buses.filter(takesSends).find((one) => one.id === first);
-  return bus ? sendLabel(bus.label, rest[0] === 'tap') : undefined;
+function boxPart(rig: Rig, address: Address, name: string): string | undefined {
+  const [, ...rest] = name.split('.');
+  const inner = rest.join('.');
+  const plugin = pluginAt(rig, address)?.plugin;
+  if (plugin) return [plugin.label, PARTS[inner] ?? inner].filter(Boolean).join(' ');
+  const bus = sendBusAt(rig, address);
+  return bus ? sendLabel(bus.label, inner === 'tap') : undefined;
 }
 
 const sendLabel = (goal: string, isTap: boolean): string =>

@@ -37,8 +37,8 @@ const SEARCHES: readonly ((survey: Survey) => readonly Finding[])[] = [
  * What an experienced engineer would point at in a setup: faults first, then what is worth a look. An
  * empty list means that there is nothing. A finding is no error: several are tricks when they are meant.
  *
- * Not looked for, since they are not in the model: a stage that clips, and a capture track that plays back
- * into the desk that it records.
+ * A capture track that plays back into the desk that it records is told as the loop that it makes. Not looked
+ * for: a stage that clips.
  *
  * @param solution what stands in the setup, by `simulate`.
  */

@@ -16,7 +16,7 @@ import {
   stopOf,
   withValues,
 } from '../../simulator/index.ts';
-import { setUp } from './rig-builder.ts';
+import { type Bench, setUp } from './rig-builder.ts';
 import { expectNear, LINEAR_DB } from './tolerance.ts';
 
 const RACK = [
@@ -29,8 +29,9 @@ const LEVELS = [-19, -22, -26];
 const [T1, T2, T3] = [5, 2, -2] as const;
 
 /** Three tracks on three strips, with an aux of each kind: 1 pre, 2 post, 3 switchable. */
-const desk = (board: Record<string, ControlValue> = {}): Setup =>
+const desk = (board: Record<string, ControlValue> = {}, plugins: Bench['plugins'] = {}): Setup =>
   setUp({
+    plugins,
     levels: LEVELS,
     strips: 4,
     auxes: ['pre', 'post', 'switchable'],
@@ -244,30 +245,50 @@ describe('Headphones want pre, effects want post (common practice, no source)', 
   });
 });
 
-describe('What is done to a track in the box comes before everything on the desk (common practice, no source)', () => {
-  // The trade says it of a plug-in. The box of the model has no plug-ins; its fader stands for one.
-  test('paths() every place of the box comes before every place of the desk and of the rack', () => {
-    const solution = simulate(desk({ ...IN_LINE, ...reverbOn('aux1'), 'desk.ch1.aux1': -2 }));
-    const ways = paths(solution, 't1', 'out.capture');
+describe('A plug-in on a track comes before everything on the desk (common practice, no source)', () => {
+  const PLUGINS = {
+    t1: [
+      { id: 'trim', kind: 'gain' },
+      { id: 'squeeze', kind: 'compressor' },
+    ],
+  } as const;
+  const withPlugins = (board: Record<string, ControlValue>): Setup =>
+    desk({ 'box.t1.squeeze.threshold': 10, ...board }, PLUGINS);
+
+  test('paths() every place of both plug-ins comes before every place of the desk and of the rack', () => {
+    const setup = withPlugins({ ...IN_LINE, ...reverbOn('aux1'), 'desk.ch1.aux1': -2 });
+    const ways = paths(simulate(setup), 't1', 'out.capture');
     expect(ways).toHaveLength(2);
     for (const way of ways) {
-      const sections = placesOf(way).map((place) => place.split('.')[0] ?? '');
-      const firstOnDesk = sections.findIndex((section) => section === 'desk' || section === 'rack');
-      expect(sections.lastIndexOf('box')).toBeLessThan(firstOnDesk);
+      expect(passes(way, 'box.t1.trim') && passes(way, 'box.t1.squeeze')).toBe(true);
+      const places = placesOf(way);
+      const firstOnDesk = places.findIndex((place) => /^(desk|rack)\./.test(place));
+      const lastPlugin = places.findLastIndex((place) => /^box\.t1\.(trim|squeeze)\./.test(place));
+      expect(lastPlugin).toBeLessThan(firstOnDesk);
     }
   });
 
-  test('levelOf() 7 dB less in the box: pre and post sends, the insert and the mix all get less', () => {
+  test('levelOf() 7 dB less by a plug-in: pre and post sends, the insert and the mix all get less', () => {
     const sends = { 'desk.ch1.aux1': -1, 'desk.ch1.aux2': -4, 'desk.ch1.fader': -6 };
-    const [full, less] = [0, -7].map((gain) => simulate(desk({ ...sends, 'box.t1.fader': gain })));
+    const [full, less] = [0, -7].map((gain) =>
+      simulate(withPlugins({ ...sends, 'box.t1.trim.gain': gain })),
+    );
     if (!full || !less) throw new Error('Expected two solutions.');
     for (const place of ['desk.aux1.out', 'desk.aux2.out', 'desk.ch1.insert.send', 'out.capture']) {
       expectNear(levelOf(less, 't1', place), (levelOf(full, 't1', place) ?? Number.NaN) - 7);
     }
   });
 
-  test('levelAt() 8 dB over the threshold or 1: a box fader at -7 takes away (8 - 1) · 3/4 of loss', () => {
-    const solution = simulate(desk({ ...IN_LINE, 'box.t1.fader': -7 }));
+  test('levelAt() what a compressor in the box leaves is what the one in the insert hears', () => {
+    // 5 dBu over 1 dBu at 2 : 1 is 3 dBu; that is 6 dB over −3 dBu, of which 4 : 1 leaves 1.5 dB.
+    const board = { 'box.t1.squeeze.threshold': 1, 'box.t1.squeeze.ratio': '2' };
+    const solution = simulate(withPlugins({ ...IN_LINE, ...board }));
+    expectNear(levelAt(solution, 'rack.comp.in'), 3);
+    expectNear(levelOf(solution, 't1', 'out.capture'), -1.5);
+  });
+
+  test('levelAt() 8 dB over the threshold or 1: a plug-in at -7 takes away (8 - 1) · 3/4 of loss', () => {
+    const solution = simulate(withPlugins({ ...IN_LINE, 'box.t1.trim.gain': -7 }));
     expectNear(levelOf(solution, 't1', 'out.capture'), -3 + (T1 - 7 + 3) / 4);
   });
 });

@@ -60,6 +60,34 @@ describe('COMB-1, two equal ways t apart: first null at 1/(2t), peaks at n/t', (
   });
 });
 
+describe('COMB-2, a way out of the box and back is late by samples at 48 kHz: first null at 1/(2t)', () => {
+  test.each([
+    [64, 375],
+    [128, 187.5],
+    [512, 46.875],
+  ])('response() %i samples late: null at %f Hz, peak at twice that', (samples, hole) => {
+    // Half of them on the way in, half on the way out again.
+    const solution = simulate(
+      setUp({
+        levels: [-31],
+        strips: 2,
+        auxes: ['pre'],
+        converterMs: samples / 2 / 48,
+        board: {
+          'desk.ch1.aux1': 0,
+          'converter.in1': 'desk.aux1.out',
+          'box.recorded.in': 'in1',
+          'box.recorded.to': 'out2',
+          'desk.ch2.in': 'converter.out2',
+        },
+      }),
+    );
+    const [atNull = 0, atPeak = 0] = rises(solution, [hole, 2 * hole]);
+    expect(atNull).toBeLessThan(NULL_DB);
+    expectNear(atPeak, 20 * Math.log10(2), LINEAR_DB);
+  });
+});
+
 describe('COMB-3, two ways of different level', () => {
   test.each([
     [-1, 5.535, -19.271],

@@ -15,6 +15,12 @@ export interface BenchDevice {
   readonly clipDbu?: number;
 }
 
+export interface BenchPlugin {
+  readonly id: string;
+  readonly kind: BenchDevice['kind'];
+  readonly latencyMs?: number;
+}
+
 /** As good as none. */
 export const NO_NOISE = -200;
 
@@ -33,6 +39,10 @@ export interface Bench {
   /** How many subgroups there are: `sub1`, `sub2` and so on. */
   readonly subgroups?: number;
   readonly rack?: readonly BenchDevice[];
+  /** Plug-ins by track; each has its id as its name. */
+  readonly plugins?: Readonly<Record<string, readonly BenchPlugin[]>>;
+  /** Latency of the converter, each way. With one, it has an input for a capture track `recorded`. */
+  readonly converterMs?: number;
   readonly panLaw?: 'equal-power' | 'compromise' | 'linear';
   /** Noises of the desk in dBu, and of each converter output in dBFS; without them those of the format. */
   readonly noise?: {
@@ -52,12 +62,14 @@ export interface Bench {
  */
 export function setUp(bench: Bench): Setup {
   const { levels, fullScaleDbu = FULL_SCALE_DBU, auxes = [], subgroups = 0, rack = [] } = bench;
+  const { converterMs } = bench;
   const { converterDbfs, ...deskNoise } = bench.noise ?? {};
   const stripCount = bench.strips ?? levels.length;
   const panLaw = bench.panLaw ?? 'equal-power';
   const tracks = levels.map((levelDbfs, index) => ({
     ...named(`t${index + 1}`),
     levelDbfs,
+    plugins: (bench.plugins?.[`t${index + 1}`] ?? []).map((one) => ({ ...named(one.id), ...one })),
   }));
   const strips = numbers(stripCount).map((number) => ({
     ...named(`ch${number}`),
@@ -69,10 +81,16 @@ export function setUp(bench: Bench): Setup {
     version: 1,
     rig: {
       ...named('bench'),
-      box: { tracks, buses: [named('blend')], panLaw },
+      box: {
+        tracks,
+        buses: [named('blend')],
+        captures: converterMs === undefined ? [] : [named('recorded')],
+        panLaw,
+      },
       // Two at least, so that there is a pair of outputs for the main mix of the box.
       converter: {
         outputs: Math.max(2, levels.length),
+        ...(converterMs === undefined ? {} : { inputs: 1, latencyMs: converterMs }),
         fullScaleDbu,
         ...(converterDbfs === undefined ? {} : { noiseDbfs: converterDbfs }),
       },

@@ -1,9 +1,9 @@
 /**
  * Source: W3C Web Audio API: StereoPannerNode (PAN-1 to PAN-3); up-mixing and summing of several
- * connections to one input (PAN-5).
+ * connections to one input (PAN-5); the example of baseLatency (DIG-7).
  */
 import { describe, expect, test } from 'vitest';
-import { dbu, levelAt, levelOf, simulate, voltsOf } from '../../simulator/index.ts';
+import { dbu, levelAt, levelOf, paths, simulate, voltsOf } from '../../simulator/index.ts';
 import { panMono, panStereo } from '../../simulator/units/pan.ts';
 import { setUp } from './rig-builder.ts';
 import { expectNear, LINEAR_DB, SIX_DECIMALS } from './tolerance.ts';
@@ -132,5 +132,32 @@ describe('PAN-5, a bus adds', () => {
     );
     expectNear(alone, 1, LINEAR_DB);
     expectNear(together, 1, LINEAR_DB);
+  });
+});
+
+describe('DIG-7, latency of buffers: frames by sample rate', () => {
+  /** Half of the last decimal that is printed, in milliseconds. */
+  const PRINTED_MS = 0.000005;
+
+  test('paths() 128 frames at 44.1 kHz out of the box and 128 back into it: 5.80499 ms', () => {
+    const setup = setUp({
+      levels: [-20],
+      converterMs: 128 / 44.1,
+      board: {
+        'out.capture.l': 'none',
+        'converter.in1': 'desk.main.out.l',
+        'box.recorded.in': 'in1',
+      },
+    });
+    const [way] = paths(simulate(setup), 't1', 'box.recorded.in');
+    expectNear((way?.delay ?? Number.NaN) * 1000, 5.80499, PRINTED_MS);
+  });
+
+  test('paths() a plug-in with a buffer of 128 frames at 48 kHz: 2.66667 ms, and no level moves', () => {
+    const plugins = { t1: [{ id: 'slow', kind: 'gain', latencyMs: 128 / 48 }] } as const;
+    const solution = simulate(setUp({ levels: [-20], plugins }));
+    const [way] = paths(solution, 't1', 'out.capture');
+    expectNear((way?.delay ?? Number.NaN) * 1000, 2.66667, PRINTED_MS);
+    expectNear(levelOf(solution, 't1', 'out.capture'), 4, LINEAR_DB);
   });
 });

@@ -1,5 +1,6 @@
 import { type Signal, stagesOf } from '../../circuit/circuit.ts';
-import { type Address, ownerOf } from '../../rig/address.ts';
+import { type Address, ownerOf, rackOwner } from '../../rig/address.ts';
+import { pluginAt } from '../../rig/box-channels.ts';
 import { controls } from '../../rig/controls.ts';
 import { totalOf } from '../../solve/power.ts';
 import type { Hz, Seconds } from '../../units/frequency.ts';
@@ -67,7 +68,7 @@ function kindsOf(
   const rest = { mendAt: closesSofter, follow: signal.track };
   const closesInverted = louder.inverted ? closesLouder : closesSofter;
   const closesLate = louder.delay > softer.delay ? closesLouder : closesSofter;
-  const isTrick = devicesOf(louder).join() !== devicesOf(softer).join();
+  const isTrick = devicesOf(survey, louder).join() !== devicesOf(survey, softer).join();
   const unlessMeant: Severity = isTrick ? 'note' : 'fault';
   const isDelayed = [louder, softer].some((path) => delaysOf(survey, path).length > 0);
   return [
@@ -125,14 +126,24 @@ function gainTogether(
   return (levelOfPower(power) - alone.level) as Db;
 }
 
-/** The devices that a way passes, each once. */
-const devicesOf = (path: Path): string[] =>
-  [...new Set(placesOf(path).map(ownerOf))].filter((owner) => owner.startsWith('rack.'));
+/** The devices and plug-ins that a way passes, each once. */
+const devicesOf = ({ setup }: Survey, path: Path): string[] => {
+  const devices = placesOf(path).flatMap((place) => {
+    const owner = ownerOf(place);
+    return owner.startsWith('rack.') ? owner : (pluginAt(setup.rig, place)?.address ?? []);
+  });
+  return [...new Set(devices)];
+};
 
-const delaysOf = ({ setup }: Survey, path: Path): string[] =>
-  devicesOf(path).filter((owner) =>
-    setup.rig.rack.some(({ id, kind }) => kind === 'delay' && owner === `rack.${id}`),
-  );
+const delaysOf = (survey: Survey, path: Path): string[] => {
+  const { rig } = survey.setup;
+  return devicesOf(survey, path).filter((device) => {
+    const kind =
+      pluginAt(rig, device)?.plugin.kind ??
+      rig.rack.find(({ id }) => device === rackOwner(id))?.kind;
+    return kind === 'delay';
+  });
+};
 
 /** Where a way can be closed from a place on: by a gain, a switch or a cord. */
 function closerOn({ setup }: Survey, path: Path, from: Address): Address {

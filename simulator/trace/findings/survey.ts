@@ -1,6 +1,13 @@
-import type { Setup } from '../../board/board.ts';
+import { pickAt, type Setup } from '../../board/board.ts';
 import { stagesOf } from '../../circuit/circuit.ts';
-import { type Address, type Owner, outputPlace, ownerOf } from '../../rig/address.ts';
+import {
+  type Address,
+  boxOwner,
+  type Owner,
+  outputPlace,
+  ownerOf,
+  part,
+} from '../../rig/address.ts';
 import { levelAt, levelOf } from '../../solve/levels.ts';
 import type { Solution } from '../../solve/solve.ts';
 import { stagesLeadingTo } from '../paths.ts';
@@ -9,7 +16,7 @@ import { stagesLeadingTo } from '../paths.ts';
 export interface Survey {
   readonly setup: Setup;
   readonly solution: Solution;
-  /** The places where sound ends up. */
+  /** The places where sound ends up: the outputs of the room, and capture tracks that an input was chosen for. */
   readonly outputs: readonly Address[];
   /** Stages from which an open way leads to an output, with the outputs. */
   readonly heard: ReadonlySet<number>;
@@ -19,7 +26,12 @@ export interface Survey {
 
 export function surveyOf(setup: Setup, solution: Solution): Survey {
   const { circuit } = solution;
-  const outputs = setup.rig.outputs.map(({ id }) => outputPlace(id));
+  const outputs = [
+    ...setup.rig.outputs.map(({ id }) => outputPlace(id)),
+    ...setup.rig.box.captures
+      .map(({ id }) => part(boxOwner(id), 'in'))
+      .filter((place) => pickAt(setup, place) !== undefined),
+  ];
   const next: number[][] = circuit.stages.map(() => []);
   circuit.wires.forEach((into, to) => {
     for (const { from, ratio } of into) if (ratio !== 0) next[from]?.push(to);

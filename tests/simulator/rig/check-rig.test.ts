@@ -19,6 +19,8 @@ const replacing = (from: string, to: string) => (text: string) => {
 };
 const adding = (line: string) => (text: string) => `${text}  ${line}\n`;
 
+const plugin = (id: string) => `{ id: ${id}, label: ${id}, kind: gain }`;
+
 test('the small room itself has nothing wrong', () => {
   expect(problemsAfter((text) => text)).toEqual([]);
 });
@@ -87,6 +89,80 @@ describe('reading a rig refuses', () => {
       replacing('id: stack', 'id: out3-4'),
       'box.buses[0].id',
       'the reserved "out3-4"',
+    ],
+    [
+      'a capture track with the id of a track',
+      replacing('  buses:\n', '  captures:\n    - { id: horn, label: Again }\n  buses:\n'),
+      'box.captures[0].id',
+      '"horn" a second time',
+    ],
+    [
+      'a capture track called main',
+      replacing('  buses:\n', '  captures:\n    - { id: main, label: Mix }\n  buses:\n'),
+      'box.captures[0].id',
+      'the reserved "main"',
+    ],
+    [
+      'two plug-ins of one track with one id',
+      replacing(
+        'levelDbfs: -23 }',
+        `levelDbfs: -23, plugins: [${plugin('one')}, ${plugin('two')}, ${plugin('one')}] }`,
+      ),
+      'box.tracks[1].plugins[2].id',
+      '"one" a second time',
+    ],
+    [
+      'a plug-in called as a part of its track',
+      replacing('levelDbfs: -23 }', `levelDbfs: -23, plugins: [${plugin('fader')}] }`),
+      'box.tracks[1].plugins[0].id',
+      'the reserved "fader"',
+    ],
+    [
+      'a plug-in called as the sum of its bus',
+      replacing('label: Heap }', `label: Heap, plugins: [${plugin('sum')}] }`),
+      'box.buses[1].plugins[0].id',
+      'the reserved "sum"',
+    ],
+    [
+      'a plug-in called as a send of its track',
+      (text) =>
+        replacing(
+          'label: Stack }',
+          'label: Stack, tap: pre }',
+        )(replacing('levelDbfs: -17 }', `levelDbfs: -17, plugins: [${plugin('stack')}] }`)(text)),
+      'box.tracks[0].plugins[0].id',
+      'the reserved "stack"',
+    ],
+    [
+      'a bus that takes sends called as a part of a channel',
+      replacing('id: stack, label: Stack }', 'id: mute, label: Stack, tap: post }'),
+      'box.buses[0].id',
+      'the reserved "mute"',
+    ],
+    [
+      'a send to an earlier bus',
+      (text) =>
+        adding('box.heap.stack: -3')(replacing('label: Stack }', 'label: Stack, tap: pre }')(text)),
+      'defaults["box.heap.stack"]',
+      '"box.heap.stack"',
+    ],
+    [
+      'a send to a bus that takes none',
+      adding('box.viola.stack: -3'),
+      'defaults["box.viola.stack"]',
+      '"box.viola.stack"',
+    ],
+    [
+      'a negative latency',
+      replacing('fullScaleDbu: 21', 'fullScaleDbu: 21, latencyMs: -1'),
+      'converter.latencyMs',
+      '-1',
+    ],
+    [
+      'a cord into an input that the converter lacks',
+      adding('converter.in1: desk.late.out'),
+      'defaults["converter.in1"]',
+      '"converter.in1"',
     ],
     [
       'a strip called main',
@@ -212,5 +288,14 @@ test('a mono strip may have its insert before its pan, and gains behind it', () 
     '[trim, polarity, insert, fader, mute, pan]',
     '[trim, insert, pan, fader, mute]',
   );
+  expect(problemsAfter(change)).toEqual([]);
+});
+
+test('two tracks may have plug-ins of one id, and one of a bus that no send goes to from there', () => {
+  const change = (text: string) =>
+    replacing(
+      'levelDbfs: -17 }',
+      `levelDbfs: -17, plugins: [${plugin('heap')}] }`,
+    )(replacing('levelDbfs: -23 }', `levelDbfs: -23, plugins: [${plugin('heap')}] }`)(text));
   expect(problemsAfter(change)).toEqual([]);
 });
