@@ -43,6 +43,7 @@ export type {
 export type { WalkThrough, WalkThroughStep } from './grade/walk-through.ts';
 export { parseWalkThrough, walkThroughSchema } from './grade/walk-through.ts';
 export * from './rig/address.ts';
+export type { PluginAt } from './rig/box-channels.ts';
 export { pluginAt, sendBusAt } from './rig/box-channels.ts';
 export type {
   ChoiceControl,

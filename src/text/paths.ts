@@ -10,11 +10,12 @@ import {
   type Path,
   type PathStep,
   partLabel,
+  pluginAt,
   type Rig,
   type Setup,
   valueAt,
 } from '../../simulator/index.ts';
-import { auxOfSend, goalName, sourceName } from './places.ts';
+import { goalName, goalOfSend, sourceName } from './places.ts';
 import { controlText, gainText, levelText, panText } from './quantities.ts';
 import { counted, listed, sentence } from './sentence.ts';
 
@@ -22,7 +23,7 @@ import { counted, listed, sentence } from './sentence.ts';
 const UNHEARD_DB = 0.005;
 
 /** Parts that are worth a row even where they change nothing: one looks for them on the way. */
-const LANDMARKS = /^(source|fader|level|gain|compress|reverb)$/;
+const LANDMARKS = /^([^.]+\.)?(source|fader|level|gain|compress|reverb)$/;
 
 /** One place of a path, as a row of a table. */
 export interface PathRow {
@@ -41,12 +42,16 @@ export interface PathRow {
 export function pathLine(rig: Rig, path: Path): string {
   const stations: string[] = [];
   let last: { owner: string; index: number } | undefined;
+  let inside: Address | undefined;
   for (const { place } of path.steps) {
     const owner = ownerOf(place);
     if (owner !== last?.owner) {
       last = { owner, index: stations.push(ownerLabel(rig, owner)) - 1 };
     }
-    if (auxOfSend(rig, place)) stations[last.index] += `, ${partLabel(rig, place)}`;
+    const plugin = pluginAt(rig, place);
+    if (plugin?.address !== inside && plugin) stations[last.index] += `, ${plugin.plugin.label}`;
+    inside = plugin?.address;
+    if (goalOfSend(rig, place)) stations[last.index] += `, ${partLabel(rig, place)}`;
   }
   return stations.join(' → ');
 }
@@ -74,7 +79,7 @@ function isTelling(setup: Setup, { place, gain }: PathStep, isLast: boolean): bo
   if (isLast || Math.abs(gain) >= UNHEARD_DB || place.startsWith('converter.')) return true;
   const name = place.split('.').slice(2).join('.');
   if (name === 'polarity') return isOn(setup, place);
-  return LANDMARKS.test(name) || auxOfSend(setup.rig, place) !== undefined;
+  return LANDMARKS.test(name) || goalOfSend(setup.rig, place) !== undefined;
 }
 
 function didText(setup: Setup, { place, gain }: PathStep, digits: number): string {

@@ -6,6 +6,7 @@ import {
   ownerOf,
   partLabel,
   type Rig,
+  sendBusAt,
 } from '../../simulator/index.ts';
 
 const SIDES: Readonly<Record<string, string>> = { l: 'left', r: 'right' };
@@ -19,7 +20,9 @@ export function ownerName(rig: Rig, owner: Owner): string {
   if (section === 'rack') return `the ${label}`;
   if (section !== 'box') return label;
   const bus = rig.box.buses.find((one) => one.id === id);
-  return bus ? `the box bus ${bus.label}` : `the ${label}`;
+  if (bus) return `the box bus ${bus.label}`;
+  const capture = rig.box.captures.find((one) => one.id === id);
+  return capture ? `the capture track ${capture.label}` : `the ${label}`;
 }
 
 /**
@@ -69,10 +72,17 @@ export const atGoal = (rig: Rig, goal: string): string =>
 
 const isOutput = (rig: Rig, id: string): boolean => rig.outputs.some((output) => output.id === id);
 
-/** The aux that a place is a send to, if it is one: `desk.ch3.aux1` is one to `aux1`. */
-export function auxOfSend(rig: Rig, place: Address): Rig['desk']['auxes'][number] | undefined {
+/** A bus that sends go to: an aux of the desk, or a bus of the box. */
+export type SendGoal = Pick<Rig['desk']['auxes'][number], 'id' | 'label'>;
+
+/**
+ * What a place is a send to, if it is one: `desk.ch3.aux1` is one to the aux `aux1`, `box.cello.room` one to
+ * the box bus `room`.
+ */
+export function goalOfSend(rig: Rig, place: Address): SendGoal | undefined {
   const [section, id, part, ...rest] = place.split('.');
+  if (rest.length > 0) return undefined;
+  if (section === 'box') return sendBusAt(rig, place);
   const isOfStrip = section === 'desk' && rig.desk.strips.some((strip) => strip.id === id);
-  if (!isOfStrip || rest.length > 0) return undefined;
-  return rig.desk.auxes.find((aux) => aux.id === part);
+  return isOfStrip ? rig.desk.auxes.find((aux) => aux.id === part) : undefined;
 }

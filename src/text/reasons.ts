@@ -8,7 +8,7 @@ import {
 } from '../../simulator/index.ts';
 import { loopText } from './loops.ts';
 import { pathLine } from './paths.ts';
-import { auxOfSend, goalName, ownerName, placeName, sourceName } from './places.ts';
+import { goalName, goalOfSend, ownerName, placeName, sourceName } from './places.ts';
 import { levelText, signed } from './quantities.ts';
 import { listed, sentence } from './sentence.ts';
 import { stopText } from './stops.ts';
@@ -78,19 +78,19 @@ function turnText(rig: Rig, path: Path, after: Address): string {
   return next === undefined ? 'no other place' : placeName(rig, next);
 }
 
-/** The aux whose send a path leaves a strip by, behind a control of the same strip. */
+/** What the send goes to that a path leaves an owner by, behind a control of the same owner. */
 function sendAfter(rig: Rig, path: Path, control: Address) {
   const places = placesOf(path);
   const owner = ownerOf(control);
   const send = places
     .slice(places.indexOf(control) + 1)
-    .find((place) => place.startsWith(`${owner}.`) && auxOfSend(rig, place));
-  return send === undefined ? undefined : auxOfSend(rig, send);
+    .find((place) => place.startsWith(`${owner}.`) && goalOfSend(rig, place));
+  return send === undefined ? undefined : goalOfSend(rig, send);
 }
 
 function leavingText(rig: Rig, leavesAt: Address | undefined): string {
   if (leavesAt === undefined) return 'it comes from elsewhere';
-  const aux = auxOfSend(rig, leavesAt);
-  if (aux) return `the send to ${aux.label} is taken before it`;
+  const goal = goalOfSend(rig, leavesAt);
+  if (goal) return `the send to ${goal.label} is taken before it`;
   return `it turns off before it, to ${placeName(rig, leavesAt)}`;
 }

@@ -58,6 +58,9 @@ function endText(rig: Rig, place: Address): string {
 
 /** A place before the output that nothing comes to. */
 function openingText(rig: Rig, place: Address): string {
+  const capture = rig.box.captures.find(({ id }) => place === `box.${id}.in`);
+  if (capture) return `the capture track ${capture.label} stands at no input of the converter`;
+  if (place.startsWith('converter.in')) return `nothing is plugged into ${placeName(rig, place)}`;
   const isAssigned = place.startsWith('converter.') || place.startsWith('box.');
   const owner = ownerName(rig, ownerOf(place));
   return isAssigned

@@ -1,13 +1,17 @@
 import {
   controls,
   numberAt,
+  type Owner,
   ownerOf,
   type Path,
   type PathStep,
+  type PluginAt,
+  pluginAt,
+  type Rig,
   type Setup,
   valueAt,
 } from '../../simulator/index.ts';
-import { auxOfSend, ownerName, placeName, sourceName } from './places.ts';
+import { goalOfSend, ownerName, placeName, sourceName } from './places.ts';
 import { levelText, panText } from './quantities.ts';
 import { sentence } from './sentence.ts';
 
@@ -32,12 +36,16 @@ function clauseOf(setup: Setup, path: Path, step: PathStep, index: number): stri
   const { rig } = setup;
   const { place } = step;
   if (index === 0 || index === path.steps.length - 1) return [];
+  if (place.startsWith('converter.in')) return [`comes in at ${placeName(rig, place)}`];
   if (place.startsWith('converter.')) return [`leaves ${placeName(rig, place)}`];
-  const aux = auxOfSend(rig, place);
-  if (aux) return [sendClause(setup, path, step, index, aux.label)];
+  const goal = goalOfSend(rig, place);
+  if (goal) return [sendClause(setup, path, step, index, goal.label)];
 
   const owner = ownerOf(place);
-  const name = place.slice(owner.length + 1);
+  const plugin = pluginAt(rig, place);
+  // A plug-in does inside a track what a device does in the rack.
+  const device = plugin?.address ?? (owner.startsWith('rack.') ? owner : undefined);
+  const name = place.slice((device ?? owner).length + 1);
   const control = controls(rig).get(place);
   switch (name) {
     case 'polarity':
@@ -48,13 +56,14 @@ function clauseOf(setup: Setup, path: Path, step: PathStep, index: number): stri
     }
     case 'sum':
       // A send names its bus already, and the sum inside a device is no station.
-      return cameBySend(setup, path, index) || owner.startsWith('rack.')
+      return cameBySend(setup, path, index) || device !== undefined
         ? []
         : [`goes to ${ownerName(rig, owner)}`];
     case 'in':
-      return owner.startsWith('rack.')
-        ? [`goes${insertBefore(setup, path, index)} to ${ownerName(rig, owner)}`]
-        : [];
+      if (plugin) return [pluginClause(rig, plugin, owner)];
+      return device === undefined
+        ? []
+        : [`goes${insertBefore(setup, path, index)} to ${ownerName(rig, owner)}`];
     case 'insert.return':
       return [`comes back into the insert of ${ownerName(rig, owner)}`];
     case 'reverb':
@@ -62,7 +71,7 @@ function clauseOf(setup: Setup, path: Path, step: PathStep, index: number): stri
     case 'equalise':
       return [`is filtered${changed(step, ' and ')} there`];
     case 'delay':
-      return [`is held back by ${String(valueAt(setup, `${owner}.time`))} ms`];
+      return [`is held back by ${String(valueAt(setup, `${device}.time`))} ms`];
     case 'compress':
       return Math.abs(step.gain) < UNHEARD_DB ? [] : [`is${changed(step, ' ')} by its compression`];
     default:
@@ -76,6 +85,12 @@ function clauseOf(setup: Setup, path: Path, step: PathStep, index: number): stri
 function changed({ gain }: PathStep, before: string): string {
   if (Math.abs(gain) < UNHEARD_DB) return '';
   return `${before}turned ${gain < 0 ? 'down' : 'up'} ${Math.abs(gain).toFixed(1)} dB`;
+}
+
+/** `passes the Compressor of the Cello track`, and by how much later that is where it takes time. */
+function pluginClause(rig: Rig, { plugin }: PluginAt, owner: Owner): string {
+  const late = plugin.latencyMs === 0 ? '' : `, ${plugin.latencyMs} ms later`;
+  return `passes the ${plugin.label} of ${ownerName(rig, owner)}${late}`;
 }
 
 function sendClause(setup: Setup, path: Path, step: PathStep, index: number, goal: string): string {
@@ -98,4 +113,4 @@ function insertBefore({ rig }: Setup, path: Path, index: number): string {
 
 /** Whether a path comes into a bus by a send, which names the bus already. */
 const cameBySend = ({ rig }: Setup, path: Path, index: number): boolean =>
-  auxOfSend(rig, path.steps[index - 1]?.place ?? '') !== undefined;
+  goalOfSend(rig, path.steps[index - 1]?.place ?? '') !== undefined;

@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { controls, jacks, ownerOf, type Rig } from '../../simulator/index.ts';
 import { ownerGroups, type SheetItem, sheetOf } from '../../src/components/desk/sheet.ts';
 import { readCourse } from '../../src/course/index.ts';
+import { boxRoom } from '../simulator/circuit/box-room.ts';
 import { arbitraryDesk, RUNS } from './arbitrary-desk.ts';
 
 const nameOf = (item: SheetItem) =>
@@ -25,7 +26,20 @@ const linesOf = (rig: Rig) =>
 const everything = (rig: Rig) =>
   [...controls(rig).keys(), ...jacks(rig).outputs.map((jack) => `jack ${jack}`)].sort();
 
-const rigs = [...readCourse().rigs.values()];
+/** A box with everything that one can have. */
+const box = boxRoom({
+  tracks: [
+    {
+      id: 'viola',
+      label: 'Viola',
+      levelDbfs: -17,
+      plugins: [{ id: 'comp', label: 'Compressor', kind: 'compressor' }],
+    },
+  ],
+  buses: [{ id: 'room', label: 'Room', tap: 'switchable' }],
+  captures: [{ id: 'mix', label: 'Mix' }],
+}).setup.rig;
+const rigs = [...readCourse().rigs.values(), box];
 
 test.each(rigs)(
   'sheetOf() all owners of $id holds each control and each output jack once',
@@ -60,4 +74,27 @@ test.each(rigs)('ownerGroups() of $id leads to each owner that has a control, on
   const withControls = [...new Set([...controls(rig).values()].map(({ owner }) => owner))];
   expect(led.filter((owner, index) => led.indexOf(owner) !== index)).toEqual([]);
   expect(withControls.filter((owner) => !led.includes(owner))).toEqual([]);
+});
+
+test('sheetOf() a track with plug-ins and sends has a group for each, in signal order', () => {
+  const groups = sheetOf(box, 'box.viola').map(({ title, items }) => [title, items.map(nameOf)]);
+  expect(groups).toEqual([
+    [
+      'Plug-ins',
+      ['on', 'threshold', 'ratio', 'knee', 'makeup'].map((name) => `box.viola.comp.${name}`),
+    ],
+    ['On the way', ['box.viola.fader', 'box.viola.mute', 'box.viola.pan']],
+    ['Sends', ['box.viola.room', 'box.viola.room.tap']],
+    ['Goes to', ['box.viola.to', 'box.viola.main']],
+  ]);
+});
+
+test('sheetOf() a capture track comes in from the converter and goes to it; its input has a cord', () => {
+  const groups = (owner: string) =>
+    sheetOf(box, owner).map(({ title, items }) => [title, items.map(nameOf)]);
+  expect(groups('box.mix')).toEqual([
+    ['Comes in', ['box.mix.in']],
+    ['Goes to', ['box.mix.to']],
+  ]);
+  expect(groups('converter.in2')).toEqual([['Comes in', ['converter.in2']]]);
 });

@@ -73,68 +73,93 @@ export function arbitraryRig({ devices = ['gain', 'compressor', 'reverb'] }: Set
     },
   );
   const taps = fc.array(fc.constantFrom(...AUX_TAPS), { minLength: 2, maxLength: 2 });
+  // Plug-ins of the first track and bus, sends to the last bus, and a way back into the box.
+  const inBox = fc.record({
+    plugins: fc.array(fc.constantFrom(...devices), { maxLength: 2 }),
+    busPlugins: fc.array(fc.constantFrom(...devices), { maxLength: 1 }),
+    tap: fc.constantFrom(...AUX_TAPS, undefined),
+    captures: fc.boolean(),
+  });
   return fc
-    .record({ counts, rack, laws, orders, tracks, taps })
-    .map(({ counts: many, rack: shelf, laws: law, orders: order, tracks: recorded, taps: tap }) => {
-      const lines = many.tracks * 2;
-      const strip = (type: string, count: number, id: string) =>
-        named(count, id).map((one, index) => ({ ...one, mark: `${index + 1}`, type }));
-      const type = (id: 'narrow' | 'wide') => ({
-        id,
-        stereo: id === 'wide',
-        stages: order[id].stages,
-        taps: { pre: order[id].pre, post: order[id].post },
-      });
-      const data = {
-        id: 'random',
-        label: 'A random room',
-        box: {
-          tracks: named(many.tracks, 'track').map((one, index) => ({
-            ...one,
-            levelDbfs: recorded[index]?.level ?? -20,
-            stereo: recorded[index]?.stereo ?? false,
-          })),
-          buses: named(many.buses, 'bus'),
-          panLaw: law.box,
-        },
-        converter: { outputs: lines, fullScaleDbu: 18 },
-        desk: {
-          panLaw: law.desk,
-          stripTypes: [type('narrow'), type('wide')],
-          strips: [...strip('narrow', many.strips, 'ch'), ...strip('wide', many.returns, 'ret')],
-          auxes: named(many.auxes, 'aux').map((one, index) => ({
-            ...one,
-            tap: tap[index] ?? 'pre',
-          })),
-          subgroups: named(many.subgroups, 'sub'),
-        },
-        rack: named(shelf.length, 'device').map((one, index) => {
-          const { kind = 'gain', inputs = 1, more = false } = shelf[index] ?? {};
-          return { ...one, kind, inputs, outputs: kind === 'reverb' && more ? 2 : inputs };
-        }),
-        outputs: [{ id: 'end', label: 'End', stereo: true }, ...named(many.extraOutputs, 'feed')],
-        defaults: {
-          ...Object.fromEntries(
-            named(many.tracks, 'track').map(({ id }, index) => [
-              `box.${id}.to`,
-              `out${2 * index + 1}`,
-            ]),
-          ),
-          ...Object.fromEntries(
-            named(Math.min(many.tracks, many.strips), 'ch').map(({ id }, index) => [
-              `desk.${id}.in`,
-              `converter.out${2 * index + 1}`,
-            ]),
-          ),
-          'out.end.l': 'desk.main.out.l',
-          'out.end.r': 'desk.main.out.r',
-        },
-      };
-      const rig = z.parse(rigSchema, data);
-      const wrong = contradictionsIn(rig);
-      if (wrong.length > 0) throw new Error(`A random rig is no rig: ${JSON.stringify(wrong)}`);
-      return rig;
-    });
+    .record({ counts, rack, laws, orders, tracks, taps, inBox })
+    .map(
+      ({
+        counts: many,
+        rack: shelf,
+        laws: law,
+        orders: order,
+        tracks: recorded,
+        taps: tap,
+        inBox: box,
+      }) => {
+        const plugins = (kinds: readonly Device['kind'][]) =>
+          named(kinds.length, 'plugin').map((one, index) => ({ ...one, kind: kinds[index] }));
+        const lines = many.tracks * 2;
+        const strip = (type: string, count: number, id: string) =>
+          named(count, id).map((one, index) => ({ ...one, mark: `${index + 1}`, type }));
+        const type = (id: 'narrow' | 'wide') => ({
+          id,
+          stereo: id === 'wide',
+          stages: order[id].stages,
+          taps: { pre: order[id].pre, post: order[id].post },
+        });
+        const data = {
+          id: 'random',
+          label: 'A random room',
+          box: {
+            tracks: named(many.tracks, 'track').map((one, index) => ({
+              ...one,
+              levelDbfs: recorded[index]?.level ?? -20,
+              stereo: recorded[index]?.stereo ?? false,
+              plugins: index === 0 ? plugins(box.plugins) : [],
+            })),
+            buses: named(many.buses, 'bus').map((one, index) => ({
+              ...one,
+              ...(index === many.buses - 1 ? { tap: box.tap } : {}),
+              plugins: index === 0 ? plugins(box.busPlugins) : [],
+            })),
+            captures: box.captures ? named(1, 'capture') : [],
+            panLaw: law.box,
+          },
+          converter: { outputs: lines, inputs: box.captures ? 1 : 0, fullScaleDbu: 18 },
+          desk: {
+            panLaw: law.desk,
+            stripTypes: [type('narrow'), type('wide')],
+            strips: [...strip('narrow', many.strips, 'ch'), ...strip('wide', many.returns, 'ret')],
+            auxes: named(many.auxes, 'aux').map((one, index) => ({
+              ...one,
+              tap: tap[index] ?? 'pre',
+            })),
+            subgroups: named(many.subgroups, 'sub'),
+          },
+          rack: named(shelf.length, 'device').map((one, index) => {
+            const { kind = 'gain', inputs = 1, more = false } = shelf[index] ?? {};
+            return { ...one, kind, inputs, outputs: kind === 'reverb' && more ? 2 : inputs };
+          }),
+          outputs: [{ id: 'end', label: 'End', stereo: true }, ...named(many.extraOutputs, 'feed')],
+          defaults: {
+            ...Object.fromEntries(
+              named(many.tracks, 'track').map(({ id }, index) => [
+                `box.${id}.to`,
+                `out${2 * index + 1}`,
+              ]),
+            ),
+            ...Object.fromEntries(
+              named(Math.min(many.tracks, many.strips), 'ch').map(({ id }, index) => [
+                `desk.${id}.in`,
+                `converter.out${2 * index + 1}`,
+              ]),
+            ),
+            'out.end.l': 'desk.main.out.l',
+            'out.end.r': 'desk.main.out.r',
+          },
+        };
+        const rig = z.parse(rigSchema, data);
+        const wrong = contradictionsIn(rig);
+        if (wrong.length > 0) throw new Error(`A random rig is no rig: ${JSON.stringify(wrong)}`);
+        return rig;
+      },
+    );
 }
 
 /** A random setup: a random rig on which about half of the controls were moved, and some cords. */

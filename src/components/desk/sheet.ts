@@ -6,7 +6,9 @@ import {
   type Owner,
   ownerLabel,
   ownerOf,
+  pluginAt,
   type Rig,
+  sendBusAt,
 } from '../../../simulator/index.ts';
 
 /** One line of a sheet: a control, or an output jack whose cord may lead somewhere. */
@@ -24,15 +26,20 @@ export interface SheetGroup {
 export function sheetOf(rig: Rig, owner: Owner): SheetGroup[] {
   const own = [...controls(rig).values()].filter((control) => control.owner === owner);
   const outs = jacks(rig).outputs.filter((jack) => ownerOf(jack) === owner);
-  const sends = rig.desk.auxes.map(({ id }) => `${owner}.${id}`);
   const assigns = ['main', 'to', ...rig.desk.subgroups.map(({ id }) => id)].map(
     (name) => `${owner}.${name}`,
   );
+  const auxes = rig.desk.auxes.map(({ id }) => `${owner}.${id}`);
   const isSend = ({ address }: Control) =>
-    sends.some((send) => address === send || address === `${send}.tap`);
+    sendBusAt(rig, address) !== undefined ||
+    auxes.some((send) => address === send || address === `${send}.tap`);
+  const isOfPlugin = ({ address }: Control) => pluginAt(rig, address) !== undefined;
   const isInsert = (address: Address) => address.startsWith(`${owner}.insert.`);
   const isAssign = (one: Control) => assigns.includes(one.address) && !isSend(one);
   const isCord = ({ kind }: Control) => kind === 'cord';
+  // A capture track chooses its input; anything else has a cord there.
+  const isInput = (one: Control) =>
+    (isCord(one) && !isInsert(one.address)) || one.address === `${owner}.in`;
 
   const asItems = (list: readonly Control[]): SheetItem[] =>
     list.map((control) => ({ kind: 'control', control }));
@@ -41,7 +48,7 @@ export function sheetOf(rig: Rig, owner: Owner): SheetGroup[] {
   const groups: SheetGroup[] = [
     {
       title: 'Comes in',
-      items: asItems(own.filter((one) => isCord(one) && !isInsert(one.address))),
+      items: asItems(own.filter(isInput)),
     },
     {
       title: 'Insert',
@@ -50,9 +57,17 @@ export function sheetOf(rig: Rig, owner: Owner): SheetGroup[] {
         ...asItems(own.filter(({ address }) => isInsert(address))),
       ],
     },
+    { title: 'Plug-ins', items: asItems(own.filter(isOfPlugin)) },
     {
       title: 'On the way',
-      items: asItems(own.filter((one) => !isCord(one) && !isSend(one) && !isAssign(one))),
+      items: asItems(
+        own.filter(
+          (one) =>
+            ![isInput, isCord, isOfPlugin, isSend, isAssign].some((belongsElsewhere) =>
+              belongsElsewhere(one),
+            ),
+        ),
+      ),
     },
     { title: 'Sends', items: asItems(own.filter(isSend)) },
     {
@@ -75,10 +90,12 @@ export interface OwnerGroup {
 }
 
 const SECTIONS = [
-  ['desk', 'Desk'],
-  ['rack', 'Rack'],
-  ['box', 'Box'],
-  ['out', 'Outputs'],
+  ['desk.', 'Desk'],
+  ['rack.', 'Rack'],
+  ['box.', 'Box'],
+  // Outputs of the converter have nothing to set: what is plugged into them is chosen at the other end.
+  ['converter.in', 'Converter inputs'],
+  ['out.', 'Outputs'],
 ] as const;
 
 /** All owners of a rig that have something to set, section by section. */
@@ -89,10 +106,10 @@ export function ownerGroups(rig: Rig): OwnerGroup[] {
       ...jacks(rig).outputs.map(ownerOf),
     ]),
   ];
-  return SECTIONS.map(([section, title]) => ({
+  return SECTIONS.map(([start, title]) => ({
     title,
     owners: owners
-      .filter((owner) => owner.startsWith(`${section}.`))
+      .filter((owner) => owner.startsWith(start))
       .map((owner) => ({ owner, label: ownerLabel(rig, owner) })),
-  }));
+  })).filter(({ owners: some }) => some.length > 0);
 }

@@ -2,6 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
 import type { Setup } from '../../../simulator/board/board.ts';
 import { withValues } from '../../../simulator/board/board.ts';
+import { controls } from '../../../simulator/rig/controls.ts';
 import type { Rig } from '../../../simulator/rig/schema.ts';
 import { levelAt, levelOf } from '../../../simulator/solve/levels.ts';
 import { simulate } from '../../../simulator/solve/simulate.ts';
@@ -75,15 +76,18 @@ describe('simulate() of a desk without compressors', () => {
     fc.assert(
       fc.property(setupAndMove(noCompressor), ({ setup, track }) => {
         const mute = `box.${track}.mute`;
-        const before = simulate({
-          ...setup,
-          board: withValues(setup.rig, setup.board, { [mute]: false }),
-        });
-        const after = simulate({
-          ...setup,
-          board: withValues(setup.rig, setup.board, { [mute]: true }),
-        });
-        const upstream = [`box.${track}.source`, `box.${track}.fader`];
+        // A send before the fader passes the mute by.
+        const sends = [...controls(setup.rig).values()].filter(
+          ({ kind, address }) => kind === 'gain' && address.startsWith(`box.${track}.bus`),
+        );
+        const closed = Object.fromEntries(sends.map(({ address }) => [address, -Infinity]));
+        const muted = (on: boolean) =>
+          simulate({
+            ...setup,
+            board: withValues(setup.rig, setup.board, { ...closed, [mute]: on }),
+          });
+        const [before, after] = [muted(false), muted(true)];
+        const upstream = ['source', 'plugin', 'fader'].map((name) => `box.${track}.${name}`);
         for (const place of placesAndLegs(before.circuit)) {
           const isUpstream = upstream.some((start) => place.startsWith(start));
           for (const source of tracksOf(setup)) {

@@ -265,7 +265,8 @@ describe('paths() of random desks', () => {
           const level = levelOf(solution, id, 'out.end');
           const count = paths(solution, id, 'out.end').length;
           if (level !== undefined && level > -200) expect(count).toBeGreaterThan(0);
-          if (count === 0) expect(level).toBe(-Infinity);
+          // An unstable loop leaves no level, whether or not the signal leads into it.
+          if (count === 0 && level !== undefined) expect(level).toBe(-Infinity);
         }
       }),
       RUNS,
