@@ -35,6 +35,8 @@ describe('capture tracks', () => {
     expect(levelAt(solution, 'box.side.in')).toBeCloseTo(-2, 9);
     const claim = { kind: 'reaches', source: 'viola', output: 'box.mix.in' } as const;
     expect(judge({ ...claim, minDbu: 0.9, maxDbu: 1.1 }, { setup, solution }).holds).toBe(true);
+    const once = { kind: 'once', source: 'viola', output: 'box.mix.in.l' } as const;
+    expect(judge(once, { setup, solution }).holds).toBe(true);
     const toldAt = (code: string) => findings(setup, solution).some((one) => one.code === code);
     // It is heard: on the capture track, though on no output of the room.
     expect(toldAt('goes-nowhere')).toBe(false);
