@@ -31,8 +31,9 @@ const FONTS_CONF = `<?xml version="1.0"?>
 `;
 
 /**
- * Finds a Chromium: the one that `PLAYWRIGHT_CHROMIUM_PATH` names, else Playwright's own, else the
- * system's, else the one inside an npm package, which is unpacked on first use.
+ * Finds a Chromium: the one that `PLAYWRIGHT_CHROMIUM_PATH` names, else Playwright's own, else on Linux
+ * x64 the one inside an npm package, which is unpacked on first use, else the system's. The packaged one
+ * is the same everywhere, and twice as fast as some that systems bring.
  *
  * @throws Error when `PLAYWRIGHT_CHROMIUM_PATH` names no file, or when there is no browser at all.
  */
@@ -45,12 +46,12 @@ export async function findBrowser(): Promise<Browser> {
   if (existsSync(chromium.executablePath())) {
     return plain(chromium.executablePath(), "Playwright's own");
   }
+  if (process.platform === 'linux' && process.arch === 'x64') return unpackedBrowser();
   const installed = (process.env['PATH'] ?? '')
     .split(delimiter)
     .flatMap((folder) => SYSTEM_NAMES.map((name) => join(folder, name)))
     .find((path) => existsSync(path));
   if (installed) return plain(installed, "the system's");
-  if (process.platform === 'linux' && process.arch === 'x64') return unpackedBrowser();
   throw new Error(
     [
       'NO BROWSER for the browser tests.',
