@@ -5,7 +5,8 @@ import { contradictionsIn } from '../../simulator/rig/check-rig.ts';
 import { type Control, type ControlValue, NONE } from '../../simulator/rig/control.ts';
 import { controls } from '../../simulator/rig/controls.ts';
 import { jacks } from '../../simulator/rig/jacks.ts';
-import { AUX_TAPS, type Device, type Rig, rigSchema } from '../../simulator/rig/schema.ts';
+import { type Device, type Rig, rigSchema } from '../../simulator/rig/schema.ts';
+import { AUX_TAPS } from '../../simulator/rig/schema-fields.ts';
 import { PAN_LAWS } from '../../simulator/units/pan.ts';
 
 /**

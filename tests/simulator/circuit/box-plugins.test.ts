@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { controls } from '../../../simulator/rig/controls.ts';
-import { DEVICE_KINDS } from '../../../simulator/rig/schema.ts';
+import { DEVICE_KINDS } from '../../../simulator/rig/schema-fields.ts';
 import { levelAt, levelOf } from '../../../simulator/solve/levels.ts';
 import { passes, placesOf } from '../../../simulator/trace/path.ts';
 import { paths } from '../../../simulator/trace/paths.ts';
