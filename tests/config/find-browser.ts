@@ -91,14 +91,23 @@ async function unpackedBrowser(): Promise<Browser> {
 
 /** Unpacks the packaged browser, and leaves the environment of this process as it was. */
 async function unpackInto(folder: string): Promise<void> {
+  const meanwhile = {
+    TMPDIR: folder,
+    // Without this the package leaves its libraries out. It is read when the package is imported.
+    AWS_LAMBDA_JS_RUNTIME: 'nodejs24.x',
+  };
   const before = { ...process.env };
-  process.env['TMPDIR'] = folder;
-  // Without this the package leaves its libraries out. It is read when the package is imported.
-  process.env['AWS_LAMBDA_JS_RUNTIME'] = 'nodejs24.x';
+  Object.assign(process.env, meanwhile);
   try {
     const { default: packaged } = await import('@sparticuz/chromium');
     await packaged.executablePath();
   } finally {
-    process.env = before;
+    // Variable by variable: another object in place of `process.env` would leave the real ones as they are,
+    // and whatever asks the system for its temporary folder would be sent into one that has moved away.
+    for (const name of new Set([...Object.keys(process.env), ...Object.keys(before)])) {
+      const value = before[name];
+      if (value === undefined) delete process.env[name];
+      else process.env[name] = value;
+    }
   }
 }

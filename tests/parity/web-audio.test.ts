@@ -38,7 +38,7 @@ interface Rendered {
 }
 
 describe.skipIf(found instanceof Error)('Web Audio', () => {
-  let browser: Browser;
+  let browser: Browser | undefined;
 
   beforeAll(async () => {
     if (found instanceof Error) return;
@@ -47,7 +47,7 @@ describe.skipIf(found instanceof Error)('Web Audio', () => {
     browser = await chromium.launch({ executablePath: found.executablePath, args, env });
   }, 60_000);
   afterAll(async () => {
-    await browser.close();
+    await browser?.close();
   });
 
   async function render(
@@ -60,6 +60,7 @@ describe.skipIf(found instanceof Error)('Web Audio', () => {
         throw new Error(`A loop in setup ${seed}.`);
       return setupToWebAudio(setup, placesRecorded(setup), spacing);
     });
+    if (browser === undefined) throw new Error('The browser did not start.');
     const page = await browser.newPage();
     const powers = await page.evaluate(renderGraphs, { graphs, frequencies });
     await page.close();
