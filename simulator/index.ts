@@ -85,7 +85,7 @@ export type { NoiseShare } from './solve/noise.ts';
 export { noiseAt, noiseShares } from './solve/noise.ts';
 export { response } from './solve/response.ts';
 export { simulate } from './solve/simulate.ts';
-export type { Solution } from './solve/solve.ts';
+export type { Solution } from './solve/solution.ts';
 export type {
   Doubling,
   Finding,

@@ -1,74 +1,65 @@
 import { pickAt, type Setup } from '../board/board.ts';
-import { BOX_MAIN, boxOwner, type Leg, lineOutsOf, type Owner, part } from '../rig/address.ts';
-import { boxChannels } from '../rig/box-channels.ts';
+import { BOX_MAIN, boxOwner, part } from '../rig/address.ts';
+import { type BoxChannel, boxChannels, takesSends } from '../rig/box-channels.ts';
+import type { Track } from '../rig/schema.ts';
 import { db, dbfs, dbu, dbuOfDbfs } from '../units/level.ts';
-import { addCaptures } from './captures.ts';
+import { addAssignment, assignedLegs } from './assignment.ts';
 import { addChannel } from './channel.ts';
-import { CONVERTER, compensationOf, goalOf } from './compensation.ts';
+import type { Legs } from './circuit.ts';
+import { compensationOf } from './compensation.ts';
 import { addConverter } from './converter.ts';
 import { gainRatio } from './ratios.ts';
-import type { Legs, Wiring } from './wiring.ts';
+import type { Wiring } from './wiring.ts';
 
 /**
  * The box and the converter: every track and bus runs through its plug-ins, fader, mute and pan to where
- * it is assigned, to the buses that it is sent to, and to the main mix where its main feed is on. A channel
- * that is assigned to one output leaves before its pan; things on the same output add up. Levels in the box
- * are written in dBu, by the alignment of the converter.
+ * it is assigned, to the buses that it is sent to, and to the main mix where its main feed is on. Things on
+ * the same output add up. Levels in the box are written in dBu, by the alignment of the converter.
  */
-export function addBox(wiring: Wiring, setup: Setup): void {
-  const { rig } = setup;
-  const compensation = compensationOf(setup);
-  const sums = new Map<Owner, Legs>();
-  const channels = boxChannels(rig).map((channel, index) => {
-    const track = rig.box.tracks[index];
-    const from = track
-      ? addSource(wiring, setup, track)
-      : wiring.place(part(channel.owner, 'sum'), 2);
-    if (!track) sums.set(channel.owner, from);
-    return addChannel(wiring, setup, channel, from, compensation);
+export function addBox(wiring: Wiring): void {
+  const { rig } = wiring;
+  const compensation = wiring.shared(compensationOf);
+  const channels = boxChannels(rig);
+  channels.forEach((channel, index) => {
+    wiring.section((setup) => {
+      const track = rig.box.tracks[index];
+      const from = track
+        ? addSource(wiring, track)
+        : addBusSum(wiring, setup, channel, channels.slice(0, index));
+      addChannel(wiring, setup, channel, from, compensation);
+      addAssignment(wiring, setup, channel.owner, compensation);
+    });
   });
-  const mainSum = wiring.place(part(BOX_MAIN, 'sum'), 2);
-  const fader = part(BOX_MAIN, 'fader');
-  const main = wiring.through(fader, mainSum, gainRatio(setup, fader));
-  const lines = addConverter(wiring, setup);
-
-  for (const { owner, direct, panned, sends, feed } of channels) {
-    for (const [goal, send] of sends) joinAt(sums.get(goal), send);
-    wiring.join(feed, mainSum, 1);
-    assign(owner, direct, panned);
-  }
-  assign(BOX_MAIN, main, main);
-  addCaptures(wiring, setup, lines);
-
-  function joinAt(sum: Legs | undefined, legs: Legs): void {
-    if (sum) wiring.join(legs, sum, 1);
-  }
-
-  /** Wires a channel to where it is assigned; through a place of its own where it is held back. */
-  function assign(owner: Owner, direct: Legs, panned: Legs): void {
-    const address = part(owner, 'to');
-    const to = pickAt(setup, address);
-    if (to === undefined) return;
-    const names = lineOutsOf(to);
-    const time = compensation(owner, goalOf(to));
-    const from = names.length === 1 ? direct : panned;
-    const legs = time > 0 ? wiring.through(address, from, 1, { kind: 'delay', time }) : from;
-    const [first, second] = names.map((name) => lines.get(name));
-    if (goalOf(to) !== CONVERTER) joinAt(sums.get(goalOf(to)), legs);
-    else if (first !== undefined && second !== undefined) wiring.join(legs, [first, second], 1);
-    else if (first !== undefined) wiring.join(legs, [first], 1);
-  }
+  wiring.section((setup) => {
+    const sum = wiring.place(part(BOX_MAIN, 'sum'), 2);
+    for (const { owner } of channels) wiring.join(wiring.legsAt(part(owner, 'main')), sum, 1);
+    const fader = part(BOX_MAIN, 'fader');
+    wiring.through(fader, sum, gainRatio(setup, fader));
+    addAssignment(wiring, setup, BOX_MAIN, compensation);
+  });
+  addConverter(wiring);
 }
 
 /** The recording of a track. */
-function addSource(
-  wiring: Wiring,
-  { rig }: Setup,
-  track: Setup['rig']['box']['tracks'][number],
-): Legs {
-  const level = dbuOfDbfs(dbfs(track.levelDbfs), dbu(rig.converter.fullScaleDbu));
+function addSource(wiring: Wiring, track: Track): Legs {
+  const level = dbuOfDbfs(dbfs(track.levelDbfs), dbu(wiring.rig.converter.fullScaleDbu));
   const place = part(boxOwner(track.id), 'source');
-  const crest = db(track.crestDb);
-  const enter = (leg?: Leg) => wiring.signal(place, leg, track.id, level, crest);
-  return track.stereo ? [enter('l'), enter('r')] : [enter()];
+  return wiring.source(place, track.id, track.stereo, level, db(track.crestDb));
+}
+
+/** What comes into a bus: what is sent to it and what is assigned to it, of the channels before it. */
+function addBusSum(
+  wiring: Wiring,
+  setup: Setup,
+  bus: BoxChannel,
+  before: readonly BoxChannel[],
+): Legs {
+  const sum = wiring.place(part(bus.owner, 'sum'), 2);
+  for (const { owner, buses } of before) {
+    const sends = buses.filter(takesSends).some(({ id }) => id === bus.id);
+    if (sends) wiring.join(wiring.legsAt(part(owner, bus.id)), sum, 1);
+    const to = pickAt(setup, part(owner, 'to'));
+    if (to === bus.id) wiring.join(assignedLegs(wiring, owner, to), sum, 1);
+  }
+  return sum;
 }

@@ -5,24 +5,11 @@ import type { Plugin } from '../rig/schema.ts';
 import type { Seconds } from '../units/frequency.ts';
 import type { Ratio } from '../units/level.ts';
 import { panMono, panStereo } from '../units/pan.ts';
-import type { Law } from './circuit.ts';
+import type { Law, Legs } from './circuit.ts';
 import type { Compensation } from './compensation.ts';
 import { addDeviceStages } from './device.ts';
 import { gainRatio, muteRatio, switchRatio } from './ratios.ts';
-import type { Legs, Wiring } from './wiring.ts';
-
-/** What a track or bus of the box ends in. */
-export interface ChannelEnds {
-  readonly owner: Owner;
-  /** After the mute and before the pan. */
-  readonly direct: Legs;
-  /** After the pan. */
-  readonly panned: Legs;
-  /** Its sends by the bus that they go to. */
-  readonly sends: ReadonlyMap<Owner, Legs>;
-  /** Its feed into the main mix of the box. */
-  readonly feed: Legs;
-}
+import type { Wiring } from './wiring.ts';
 
 /**
  * Plug-ins, fader, mute and pan of a track or bus, its sends and its main feed. The pan of a stereo channel
@@ -33,8 +20,8 @@ export function addChannel(
   setup: Setup,
   channel: BoxChannel,
   from: Legs,
-  compensation: Compensation,
-): ChannelEnds {
+  compensation: () => Compensation,
+): void {
   const { owner, plugins, buses } = channel;
   const at = (name: string) => part(owner, name);
   const treated = plugins.reduce(
@@ -48,19 +35,12 @@ export function addChannel(
     direct.length === 2
       ? wiring.folded(at('pan'), direct, panStereo(position))
       : wiring.panned(at('pan'), direct, panMono(setup.rig.box.panLaw, position));
-  const heldBack = (goal: Owner): Law => ({ kind: 'delay', time: compensation(owner, goal) });
-  const sends = buses.filter(takesSends).map((bus) => {
+  const heldBack = (goal: Owner): Law => ({ kind: 'delay', time: compensation()(owner, goal) });
+  for (const bus of buses.filter(takesSends)) {
     const tapped = tapOf(setup, owner, bus) === 'pre' ? treated : direct;
-    const goal = boxOwner(bus.id);
-    return [goal, addSend(wiring, setup, at(bus.id), tapped, heldBack(goal))] as const;
-  });
-  const feed = wiring.through(
-    at('main'),
-    panned,
-    switchRatio(setup, at('main')),
-    heldBack(BOX_MAIN),
-  );
-  return { owner, direct, panned, sends: new Map(sends), feed };
+    addSend(wiring, setup, at(bus.id), tapped, heldBack(boxOwner(bus.id)));
+  }
+  wiring.through(at('main'), panned, switchRatio(setup, at('main')), heldBack(BOX_MAIN));
 }
 
 /** Where a send is taken: before the fader and after the plug-ins, or after the mute. */
@@ -68,12 +48,15 @@ const tapOf = (setup: Setup, owner: Owner, { id, tap }: SendBus): string | undef
   tap === 'switchable' ? pickAt(setup, part(part(owner, id), 'tap')) : tap;
 
 /** A send to a stereo bus. It is taken before the pan: what is mono goes to the middle, by the pan law of the box. */
-function addSend(wiring: Wiring, setup: Setup, at: string, from: Legs, law: Law): Legs {
+function addSend(wiring: Wiring, setup: Setup, at: string, from: Legs, law: Law): void {
   const ratio = gainRatio(setup, at);
-  if (from.length === 2) return wiring.through(at, from, ratio, law);
+  if (from.length === 2) {
+    wiring.through(at, from, ratio, law);
+    return;
+  }
   const middle = panMono(setup.rig.box.panLaw, 0);
   const scaled = (side: Ratio) => (side * ratio) as Ratio;
-  return wiring.panned(at, from, { left: scaled(middle.left), right: scaled(middle.right) }, law);
+  wiring.panned(at, from, { left: scaled(middle.left), right: scaled(middle.right) }, law);
 }
 
 /**

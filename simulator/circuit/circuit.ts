@@ -64,14 +64,17 @@ export interface ActiveStage {
   readonly clip: Dbu;
 }
 
+/** The stages of a place: one, or left and right. */
+export type Legs = readonly [number] | readonly [left: number, right: number];
+
 /** All stages and wires of a setup. */
 export interface Circuit {
   readonly stages: readonly Stage[];
   /** Wires into a stage, by stage. */
   readonly wires: readonly (readonly Wire[])[];
   readonly signals: readonly Signal[];
-  /** Stages of a place, by place: one, or the left and the right one. */
-  readonly stagesAt: ReadonlyMap<Address, readonly number[]>;
+  /** Stages of a place, by place. */
+  readonly stagesAt: ReadonlyMap<Address, Legs>;
   /** The active stages, by stage. All others pass signals on without noise or limit. */
   readonly active: ReadonlyMap<number, ActiveStage>;
 }

@@ -9,7 +9,7 @@ export const CONVERTER = 'converter';
 /** How long the box holds back what an owner gives to a bus, to the main mix or to the {@link CONVERTER}. */
 export type Compensation = (from: Owner, to: Owner | typeof CONVERTER) => Seconds;
 
-const NOT_AT_ALL = 0 as Seconds;
+export const NOT_AT_ALL = 0 as Seconds;
 
 /**
  * The delays by which the box makes up for the latency of its plug-ins, as the board stands: whatever

@@ -5,8 +5,9 @@ import { type Biquad, biquad } from '../units/biquad.ts';
 import type { CompressionCurve } from '../units/compression.ts';
 import type { Hz, Seconds } from '../units/frequency.ts';
 import { db, dbu } from '../units/level.ts';
+import type { Legs } from './circuit.ts';
 import { gainRatio } from './ratios.ts';
-import type { Legs, Wiring } from './wiring.ts';
+import type { Wiring } from './wiring.ts';
 
 /**
  * What a device does between its inputs and its outputs.

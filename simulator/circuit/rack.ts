@@ -3,22 +3,28 @@ import { type Address, part, rackOwner } from '../rig/address.ts';
 import type { Device } from '../rig/schema.ts';
 import { type Dbu, dbu, dbuOfDbv, gainBetween, ratioOf } from '../units/level.ts';
 import { deviceStage, noiseless } from './active-stages.ts';
+import type { Legs } from './circuit.ts';
 import { addDeviceStages } from './device.ts';
-import type { Legs, Wiring } from './wiring.ts';
+import { addInput } from './input.ts';
+import type { Wiring } from './wiring.ts';
 
 /** The devices of the rack, each from its inputs to its outputs. */
-export function addRack(wiring: Wiring, setup: Setup): void {
-  for (const device of setup.rig.rack) {
-    const owner = rackOwner(device.id);
-    const input = wiring.place(part(owner, 'in'), device.inputs);
-    if (device.level === 'minus10') addPadded(wiring, setup, owner, device, input);
-    else {
-      const { noise, clip } = deviceStage(device);
-      wiring.activate(input, noiseless(clip));
-      const treated = addCore(wiring, setup, owner, device, input);
-      wiring.activate(wiring.through(part(owner, 'out'), treated, 1), { noise, clip });
-    }
+export function addRack(wiring: Wiring): void {
+  for (const device of wiring.rig.rack) {
+    wiring.section((setup) => {
+      const owner = rackOwner(device.id);
+      const input = addInput(wiring, setup, part(owner, 'in'), device.inputs);
+      if (device.level === 'minus10') addPadded(wiring, setup, owner, device, input);
+      else addPlain(wiring, setup, owner, device, input);
+    });
   }
+}
+
+function addPlain(wiring: Wiring, setup: Setup, owner: Address, device: Device, input: Legs) {
+  const { noise, clip } = deviceStage(device);
+  wiring.activate(input, noiseless(clip));
+  const treated = addCore(wiring, setup, owner, device, input);
+  wiring.activate(wiring.through(part(owner, 'out'), treated, 1), { noise, clip });
 }
 
 /** Nominal levels of a room and of a device for less. Their gap is 11.78 dB. */

@@ -1,20 +1,84 @@
-import { type Address, type Leg, part } from '../rig/address.ts';
+import type { Setup } from '../board/board.ts';
+import { type Address, LEGS, type Leg, part } from '../rig/address.ts';
+import type { Rig } from '../rig/schema.ts';
 import type { Db, Dbu } from '../units/level.ts';
 import type { PanRatios, StereoPanRatios } from '../units/pan.ts';
-import type { ActiveStage, Circuit, Law, Signal, Stage, Wire } from './circuit.ts';
-
-/** The stages of one place while a circuit is being built: one, or left and right. */
-export type Legs = readonly [number] | readonly [left: number, right: number];
+import type { ActiveStage, Law, Legs, Signal, Stage, Wire } from './circuit.ts';
+import { type BuiltCircuit, movedBetween, noting, type Section } from './section.ts';
 
 const SUM: Law = { kind: 'sum' };
 
-/** Collects stages and wires. Places are added in signal order; wires may lead anywhere. */
+/**
+ * Collects stages and wires, section by section. Places are added in signal order; wires may come from anywhere,
+ * but they are laid by the section of the stage that they lead into.
+ *
+ * Sections of the circuit before, of the same rig, are taken over as they are when no control has moved that they
+ * were built from; the others are built again in their place.
+ */
 export class Wiring {
-  readonly #stages: Stage[] = [];
-  readonly #wires: Wire[][] = [];
+  readonly rig: Rig;
+  readonly #setup: Setup;
+  readonly #before: BuiltCircuit | undefined;
+  readonly #moved: readonly Address[];
+  readonly #stages: Stage[];
+  readonly #wires: (readonly Wire[])[];
+  /** The lists of wires that are laid now, by the stage that they lead into. */
+  readonly #laid: Wire[][] = [];
   readonly #signals: Signal[] = [];
-  readonly #stagesAt = new Map<Address, readonly number[]>();
-  readonly #active = new Map<number, ActiveStage>();
+  readonly #stagesAt = new Map<Address, Legs>();
+  readonly #active: Map<number, ActiveStage>;
+  readonly #sections: Section[] = [];
+  /** Wires that come from a place that was not added yet. */
+  readonly #waiting: { readonly from: Address; readonly to: number; readonly ratio: number }[] = [];
+  /** The stage that is added next, and the first one of its section. */
+  #next = 0;
+  #first = 0;
+  #reads = new Set<Address>();
+
+  constructor(setup: Setup, before?: BuiltCircuit) {
+    const known = before?.setup.rig === setup.rig ? before : undefined;
+    this.rig = setup.rig;
+    this.#setup = setup;
+    this.#before = known;
+    this.#moved = known ? movedBetween(known.setup.board, setup.board) : [];
+    this.#stages = [...(known?.stages ?? [])];
+    this.#wires = [...(known?.wires ?? [])];
+    this.#active = new Map(known?.active);
+  }
+
+  /** Builds a section from the setup that is handed in, or takes it over. */
+  section(build: (setup: Setup) => void): void {
+    const known = this.#before?.sections[this.#sections.length];
+    if (known && !this.#moved.some((address) => known.reads.has(address))) {
+      this.#next = known.end;
+      this.#sections.push(known);
+      return;
+    }
+    this.#reads = new Set();
+    this.#first = this.#next;
+    build(noting(this.#setup, this.#reads));
+    this.#sections.push({ reads: this.#reads, end: this.#next });
+  }
+
+  /** Something that several sections are built from: made once, when it is first asked for. Whoever asks depends on what it was made of. */
+  shared<Made>(make: (setup: Setup) => Made): () => Made {
+    let made: { readonly value: Made; readonly reads: ReadonlySet<Address> } | undefined;
+    return () => {
+      if (!made) {
+        const reads = new Set<Address>();
+        made = { value: make(noting(this.#setup, reads)), reads };
+      }
+      for (const address of made.reads) this.#reads.add(address);
+      return made.value;
+    };
+  }
+
+  /** The stages of a place that was added before. @throws RangeError when there is none. */
+  legsAt(place: Address): Legs {
+    const legs = (this.#before?.stagesAt ?? this.#stagesAt).get(place);
+    if (!legs) throw new RangeError(`Expected a place of the circuit, but got ${place}.`);
+    return legs;
+  }
 
   /** Adds a place that sums what will be wired to it. */
   place(place: Address, width: 1 | 2, law: Law = SUM): Legs {
@@ -22,7 +86,7 @@ export class Wiring {
       width === 1
         ? [this.#stage(place, undefined, law)]
         : [this.#stage(place, 'l', law), this.#stage(place, 'r', law)];
-    this.#stagesAt.set(place, legs);
+    if (!this.#before) this.#stagesAt.set(place, legs);
     return legs;
   }
 
@@ -67,16 +131,27 @@ export class Wiring {
     for (const source of from) for (const target of to) this.wire(source, target, ratio);
   }
 
+  /** @throws RangeError when the wire leads into a stage of another section, which would not know of it. */
   wire(from: number, to: number, ratio: number): void {
-    this.#wires[to]?.push({ from, ratio });
+    const into = to < this.#first ? undefined : this.#laid[to];
+    if (!into) throw new RangeError(`Expected a stage of this section, but got stage ${to}.`);
+    into.push({ from, ratio });
   }
 
-  /** Adds a recorded signal: a stage of its own in a place. */
-  signal(place: Address, leg: Leg | undefined, track: string, level: Dbu, crest: Db): number {
-    const stage = this.#stage(place, leg, { kind: 'source', level });
-    this.#stagesAt.set(place, [...(this.#stagesAt.get(place) ?? []), stage]);
-    this.#signals.push({ id: leg ? `${track}.${leg}` : track, track, stage, level, crest });
-    return stage;
+  /** Wires the stage of an id (`rack.plate.out.r`) to another one. It may be added later. */
+  wireFrom(from: Address, to: number, ratio: number): void {
+    if (this.#before) this.wire(this.#stageOf(from), to, ratio);
+    else this.#waiting.push({ from, to, ratio });
+  }
+
+  /** Adds the place where a track's signals enter, one for each side. */
+  source(place: Address, track: string, stereo: boolean, level: Dbu, crest: Db): Legs {
+    const legs = this.place(place, stereo ? 2 : 1, { kind: 'source', level });
+    legs.forEach((stage, side) => {
+      const id = stereo ? part(track, LEGS[side] ?? 'l') : track;
+      if (!this.#before) this.#signals.push({ id, track, stage, level, crest });
+    });
+    return legs;
   }
 
   /** Makes the stages of a place active ones. Each leg has a noise of its own. */
@@ -84,33 +159,44 @@ export class Wiring {
     for (const stage of legs) this.#active.set(stage, active);
   }
 
-  /** The stage of a jack. @throws RangeError when there is none. */
-  jack(id: Address): number {
-    const stage = this.#stagesAt.get(id)?.[0] ?? this.#stageOfLeg(id);
-    if (stage === undefined) throw new RangeError(`Expected a jack of the circuit, but got ${id}.`);
-    return stage;
-  }
-
-  /** The stage of a jack that is one leg of a place: `rack.plate.out.r`. */
-  #stageOfLeg(id: Address): number | undefined {
-    const place = id.slice(0, -2);
-    return this.#stagesAt.get(place)?.find((stage) => this.#stages[stage]?.id === id);
-  }
-
-  circuit(): Circuit {
+  /** The finished circuit. @throws RangeError when a wire comes from a place that was never added. */
+  circuit(): BuiltCircuit {
+    for (const { from, to, ratio } of this.#waiting) {
+      this.#laid[to]?.push({ from: this.#stageOf(from), ratio });
+    }
     return {
       stages: this.#stages,
       wires: this.#wires,
-      signals: this.#signals,
-      stagesAt: this.#stagesAt,
+      signals: this.#before?.signals ?? this.#signals,
+      stagesAt: this.#before?.stagesAt ?? this.#stagesAt,
       active: this.#active,
+      setup: this.#setup,
+      sections: this.#sections,
     };
   }
 
+  /** The stage of a mono place, or of one leg of a place. */
+  #stageOf(id: Address): number {
+    const [whole] = (this.#before?.stagesAt ?? this.#stagesAt).get(id) ?? [];
+    if (whole !== undefined) return whole;
+    const stage = this.legsAt(id.slice(0, -2))[id.endsWith('.l') ? 0 : 1];
+    if (stage === undefined) throw new RangeError(`Expected a leg of a place, but got ${id}.`);
+    return stage;
+  }
+
   #stage(place: Address, leg: Leg | undefined, law: Law): number {
-    const id = leg ? part(place, leg) : place;
-    const index = this.#stages.push({ id, place, leg, law }) - 1;
-    this.#wires.push([]);
+    const index = this.#next;
+    const known = this.#stages[index];
+    if (known && (known.place !== place || known.leg !== leg)) {
+      throw new RangeError(`Expected ${known.id} as on any board of this rig, but got ${place}.`);
+    }
+    if (known?.law !== law) {
+      this.#stages[index] = { id: leg ? part(place, leg) : place, place, leg, law };
+    }
+    const into: Wire[] = [];
+    this.#wires[index] = into;
+    this.#laid[index] = into;
+    this.#next += 1;
     return index;
   }
 }

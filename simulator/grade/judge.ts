@@ -2,7 +2,7 @@ import type { Setup } from '../board/board.ts';
 import { signalsNamed } from '../circuit/circuit.ts';
 import { type Address, outputPlace } from '../rig/address.ts';
 import { type Level, levelOf } from '../solve/levels.ts';
-import type { Solution } from '../solve/solve.ts';
+import type { Solution } from '../solve/solution.ts';
 import { alwaysPasses, leadsPast, leadsThrough } from '../trace/leads.ts';
 import { passes } from '../trace/path.ts';
 import { paths } from '../trace/paths.ts';

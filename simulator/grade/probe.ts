@@ -3,7 +3,7 @@ import { type Address, deskOwner, legsOf, part, stripTypeOf } from '../rig/addre
 import { controls } from '../rig/controls.ts';
 import { levelOf } from '../solve/levels.ts';
 import { simulate } from '../solve/simulate.ts';
-import type { Solution } from '../solve/solve.ts';
+import type { Solution } from '../solve/solution.ts';
 import type { Db } from '../units/level.ts';
 import type { Probe } from './check.ts';
 

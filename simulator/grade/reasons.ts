@@ -1,5 +1,5 @@
 import type { Address } from '../rig/address.ts';
-import type { Solution } from '../solve/solve.ts';
+import type { Solution } from '../solve/solution.ts';
 import { partingOf } from '../trace/parting.ts';
 import { isWithin, type Path, passes, placesOf } from '../trace/path.ts';
 import { stopOf } from '../trace/stops.ts';

@@ -17,23 +17,27 @@ import type { Row } from './row.ts';
  */
 export class Columns {
   readonly #signalPowers: readonly number[];
+  /** The decorrelators, in the order of their columns. */
+  readonly #decorrelators: readonly number[];
   /** Powers by recorded signal, for each decorrelator; what is absent is silent. */
-  readonly #decorrelated: ReadonlyMap<number, Power>[] = [];
+  readonly #decorrelated: ReadonlyMap<number, Power>[];
 
   readonly #spread: Spread;
 
-  constructor({ signals }: Circuit, spread?: Spread) {
+  /** @param before the columns of a circuit with the same signals and stages, to start from. */
+  constructor({ signals, stages }: Circuit, spread?: Spread, before?: Columns) {
     this.#spread = spread;
-    this.#signalPowers = signals.map(({ level }) => powerOf(level));
+    this.#signalPowers = before ? before.#signalPowers : signals.map(({ level }) => powerOf(level));
+    this.#decorrelators = before
+      ? before.#decorrelators
+      : stages.flatMap(({ law }, stage) => (law.kind === 'decorrelator' ? [stage] : []));
+    this.#decorrelated = before
+      ? [...before.#decorrelated]
+      : this.#decorrelators.map(() => new Map());
   }
 
   get signalCount(): number {
     return this.#signalPowers.length;
-  }
-
-  /** How many columns there are by now. */
-  get count(): number {
-    return this.signalCount + this.#decorrelated.length;
   }
 
   /** Whether a column is the output of a decorrelator. */
@@ -41,10 +45,11 @@ export class Columns {
     return column >= this.signalCount;
   }
 
-  /** Adds the output of a decorrelator, with its powers by recorded signal. @returns its column. */
-  addDecorrelated(powers: ReadonlyMap<number, Power> = new Map()): number {
-    this.#decorrelated.push(powers);
-    return this.count - 1;
+  /** The column that a decorrelator's output is. @throws RangeError when the stage is none. */
+  columnOf(decorrelator: number): number {
+    const index = this.#decorrelators.indexOf(decorrelator);
+    if (index < 0) throw new RangeError(`Expected a decorrelator, but got stage ${decorrelator}.`);
+    return this.signalCount + index;
   }
 
   /** Sets the powers of a decorrelator's output, by recorded signal. */

@@ -1,9 +1,8 @@
 import { stagesOf } from '../circuit/circuit.ts';
 import type { Address } from '../rig/address.ts';
 import { type Db, type Dbu, levelOfPower, ratioOf } from '../units/level.ts';
-import { componentsInOrder } from './components.ts';
 import type { Row } from './row.ts';
-import type { Solution } from './solve.ts';
+import type { Solution } from './solution.ts';
 
 /** How near to its clip level an active stage is driven. */
 export interface Headroom {
@@ -51,9 +50,7 @@ export const clippingStages = (solution: Solution): readonly Headroom[] =>
   inSignalOrder(solution).filter(({ headroom }) => headroom < -ALIKE_DB);
 
 function inSignalOrder(solution: Solution): Headroom[] {
-  return componentsInOrder(solution.circuit)
-    .flat()
-    .flatMap((stage) => headroomOf(solution, stage) ?? []);
+  return solution.order.flat().flatMap((stage) => headroomOf(solution, stage) ?? []);
 }
 
 function headroomOf({ circuit, rows, columns }: Solution, stage: number): Headroom | undefined {

@@ -1,7 +1,7 @@
 import { signalsNamed, stagesOf } from '../circuit/circuit.ts';
 import type { Address } from '../rig/address.ts';
 import { type Dbu, levelOfPower } from '../units/level.ts';
-import type { Solution } from './solve.ts';
+import type { Solution } from './solution.ts';
 
 /** A level in dBu, or nothing where an unstable loop leaves none. Silence is `-Infinity`. */
 export type Level = Dbu | undefined;

@@ -49,9 +49,7 @@ export class LoopEquations {
     });
     this.compressors = stages.filter((stage) => kind(stage) === 'compressor');
     this.#decorrelators = stages.filter((stage) => kind(stage) === 'decorrelator');
-    this.#ownColumn = new Map(
-      this.#decorrelators.map((stage) => [stage, columns.addDecorrelated()]),
-    );
+    this.#ownColumn = new Map(this.#decorrelators.map((stage) => [stage, columns.columnOf(stage)]));
     let hasUnknownInput = false;
     this.#entering = stages.map((stage) => {
       const terms: Term[] = [];

@@ -4,7 +4,8 @@ import type { Address } from '../rig/address.ts';
 import { type Dbu, levelOfPower } from '../units/level.ts';
 import { whiteOver } from '../units/noise.ts';
 import { type Level, levelAt } from './levels.ts';
-import { type Solution, solve } from './solve.ts';
+import type { Solution } from './solution.ts';
+import { solve } from './solve.ts';
 
 /** What the noise of one place makes of the noise at another. */
 export interface NoiseShare {

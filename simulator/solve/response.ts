@@ -3,7 +3,8 @@ import type { Address } from '../rig/address.ts';
 import type { Hz } from '../units/frequency.ts';
 import { type Db, gainOf } from '../units/level.ts';
 import { powerAt } from './power.ts';
-import { type Solution, solve } from './solve.ts';
+import type { Solution } from './solution.ts';
+import { solve } from './solve.ts';
 
 /**
  * Response of a source at a place: by how much each frequency is raised or lowered from the recording to

@@ -4,39 +4,44 @@ import { GRID } from '../units/frequency.ts';
 import { type Db, levelOfPower, ratioOf } from '../units/level.ts';
 import { Columns } from './columns.ts';
 import { componentsInOrder } from './components.ts';
+import { isReached, keptFrom } from './kept.ts';
 import { dependsOnFrequency, lawTransfer } from './law-transfer.ts';
 import { type Loop, type SolveAt, settleLoop } from './loop.ts';
 import { combine, type Row, scale, soleColumn } from './row.ts';
-import type { Grid } from './transfer.ts';
+import type { Solution } from './solution.ts';
 
-/** What stands at every stage of a circuit. */
-export interface Solution {
-  readonly circuit: Circuit;
-  /** The frequencies that it was computed at, where anything depends on frequency. */
-  readonly grid: Grid;
-  /** By stage. Nothing where an unstable loop reaches: there is no level then. */
-  readonly rows: readonly (Row | undefined)[];
-  readonly columns: Columns;
-  /** All loops that are closed, stable or not. */
-  readonly loops: readonly Loop[];
-  /** Gain of each compressor by its stage: 0 dB or a loss. */
-  readonly compression: ReadonlyMap<number, Db>;
-}
+/** How a simulation is made: over the whole grid, with compressors that follow what they hear. */
+const SIMULATION: SolveAt = { grid: GRID };
 
 /**
  * Computes what stands at every stage: stage by stage where signals only go forward, all at once
  * inside loops. One figure for each signal where nothing depends on frequency, else a spectrum.
+ *
+ * @param before a simulation of a circuit of the same rig: what no change reaches is taken over from it.
  */
-export function solve(circuit: Circuit, at: SolveAt = { grid: GRID }): Solution {
-  const columns = new Columns(circuit, at.spread);
-  const rows = new Array<Row | undefined>(circuit.stages.length).fill(undefined);
+export function solve(circuit: Circuit, at: SolveAt = SIMULATION, before?: Solution): Solution {
+  const kept = before && keptFrom(circuit, before);
+  const columns = new Columns(circuit, at.spread, kept?.before.columns);
+  const rows: (Row | undefined)[] = kept
+    ? [...kept.before.rows]
+    : new Array(circuit.stages.length).fill(undefined);
+  const reached = new Uint8Array(circuit.stages.length);
   const loops: Loop[] = [];
   const compression = new Map<number, Db>();
   const signalAt = new Map(circuit.signals.map(({ stage }, index) => [stage, index] as const));
+  const order = kept && !kept.rewired ? kept.before.order : componentsInOrder(circuit);
 
-  for (const component of componentsInOrder(circuit)) {
+  for (const component of order) {
     const [stage] = component;
     if (stage === undefined) continue;
+    if (kept && !isReached(kept, circuit, component, reached)) {
+      takeOver(kept.before, component);
+      continue;
+    }
+    for (const member of component) {
+      reached[member] = 1;
+      rows[member] = undefined;
+    }
     if (component.length > 1 || feedsItself(circuit, stage)) {
       const settled = settleLoop(circuit, component, rows, columns, at);
       if (settled.loop) loops.push(settled.loop);
@@ -46,7 +51,17 @@ export function solve(circuit: Circuit, at: SolveAt = { grid: GRID }): Solution 
     }
     rows[stage] = rowOf(stage);
   }
-  return { circuit, grid: at.grid, rows, columns, loops, compression };
+  return { circuit, grid: at.grid, rows, order, columns, loops, compression };
+
+  /** The rows are there already. */
+  function takeOver(from: Solution, component: readonly number[]): void {
+    for (const stage of component) {
+      const gain = from.compression.get(stage);
+      if (gain !== undefined) compression.set(stage, gain);
+    }
+    if (from.loops.length === 0) return;
+    loops.push(...from.loops.filter(({ ring: [first] }) => component.includes(first ?? -1)));
+  }
 
   function rowOf(stage: number): Row | undefined {
     const signal = signalAt.get(stage);
@@ -55,7 +70,9 @@ export function solve(circuit: Circuit, at: SolveAt = { grid: GRID }): Solution 
     const law = circuit.stages[stage]?.law;
     if (!incoming || !law) return undefined;
     if (law.kind === 'decorrelator') {
-      return soleColumn(columns.addDecorrelated(columns.powersOf(incoming)));
+      const column = columns.columnOf(stage);
+      columns.setPowers(column, columns.powersOf(incoming));
+      return soleColumn(column);
     }
     if (dependsOnFrequency(law)) return scale(incoming, lawTransfer(law, at.grid));
     if (law.kind !== 'compressor') return incoming;

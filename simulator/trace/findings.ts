@@ -1,5 +1,5 @@
 import type { Setup } from '../board/board.ts';
-import type { Solution } from '../solve/solve.ts';
+import type { Solution } from '../solve/solution.ts';
 import { findBoxFaders, findStrayFeeds } from './findings/box.ts';
 import {
   findSendsNowhere,

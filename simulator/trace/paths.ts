@@ -2,7 +2,7 @@ import { type Circuit, type Signal, signalsNamed, stagesOf } from '../circuit/ci
 import type { Address } from '../rig/address.ts';
 import { lawTransfer } from '../solve/law-transfer.ts';
 import { addPowers, type Power, powerAt, powerThrough, totalOf } from '../solve/power.ts';
-import type { Solution } from '../solve/solve.ts';
+import type { Solution } from '../solve/solution.ts';
 import {
   addTransfers,
   cascade,

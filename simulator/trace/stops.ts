@@ -1,6 +1,6 @@
 import { type Circuit, signalsNamed, stagesOf } from '../circuit/circuit.ts';
 import type { Address } from '../rig/address.ts';
-import type { Solution } from '../solve/solve.ts';
+import type { Solution } from '../solve/solution.ts';
 import { stagesLeadingTo } from './paths.ts';
 
 /** Why a source does not arrive at an output. */

@@ -9,7 +9,7 @@ import {
   part,
 } from '../../rig/address.ts';
 import { levelAt, levelOf } from '../../solve/levels.ts';
-import type { Solution } from '../../solve/solve.ts';
+import type { Solution } from '../../solve/solution.ts';
 import { stagesLeadingTo } from '../paths.ts';
 
 /** What the search for findings goes by. */

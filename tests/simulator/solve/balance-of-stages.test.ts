@@ -1,7 +1,7 @@
 import * as fc from 'fast-check';
 import { expect, test, vi } from 'vitest';
 import { simulate } from '../../../simulator/solve/simulate.ts';
-import type { Solution } from '../../../simulator/solve/solve.ts';
+import type { Solution } from '../../../simulator/solve/solution.ts';
 import { compressionGain } from '../../../simulator/units/compression.ts';
 import { dbu } from '../../../simulator/units/level.ts';
 import { arbitrarySetup } from '../arbitrary-setup.ts';

@@ -3,7 +3,7 @@ import type { Board } from '../../../simulator/board/board.ts';
 import { levelAt, levelOf } from '../../../simulator/solve/levels.ts';
 import type { Loop } from '../../../simulator/solve/loop.ts';
 import { simulate } from '../../../simulator/solve/simulate.ts';
-import type { Solution } from '../../../simulator/solve/solve.ts';
+import type { Solution } from '../../../simulator/solve/solution.ts';
 import { smallRoom } from '../small-room.ts';
 
 const rig = smallRoom();

@@ -8,7 +8,7 @@ import { levelAt, levelOf } from '../../../simulator/solve/levels.ts';
 import { noiseAt, noiseShares } from '../../../simulator/solve/noise.ts';
 import { response } from '../../../simulator/solve/response.ts';
 import { simulate } from '../../../simulator/solve/simulate.ts';
-import type { Solution } from '../../../simulator/solve/solve.ts';
+import type { Solution } from '../../../simulator/solve/solution.ts';
 import type { Hz } from '../../../simulator/units/frequency.ts';
 import { dbu } from '../../../simulator/units/level.ts';
 import { arbitrarySetup, LINEAR, placesAndLegs, RUNS } from '../arbitrary-setup.ts';

@@ -1,0 +1,40 @@
+import type { Board, Setup } from '../board/board.ts';
+import type { Address } from '../rig/address.ts';
+import type { Circuit } from './circuit.ts';
+
+/**
+ * A part of a circuit that was built in one go: the stages of one owner, and all wires into them. Which stages
+ * there are is up to the rig alone, so that sections follow one another in the same way on every board.
+ */
+export interface Section {
+  /** The controls that it was built from. While none of them moves, it stays as it is. */
+  readonly reads: ReadonlySet<Address>;
+  /** The stage after its last one. */
+  readonly end: number;
+}
+
+/** A circuit that remembers how it was built, so that the next one can take over what stays. */
+export interface BuiltCircuit extends Circuit {
+  readonly setup: Setup;
+  readonly sections: readonly Section[];
+}
+
+/** A setup that notes which controls are read from it. */
+export const noting = ({ rig, board }: Setup, reads: Set<Address>): Setup => ({
+  rig,
+  board: new Proxy(board, {
+    get(target, address) {
+      if (typeof address === 'string') reads.add(address);
+      return Reflect.get(target, address);
+    },
+  }),
+});
+
+/** The controls that stand differently on two boards. What is left out of both stands at its default on both. */
+export function movedBetween(before: Board, after: Board): Address[] {
+  const moved: Address[] = [];
+  if (before === after) return moved;
+  for (const address in after) if (after[address] !== before[address]) moved.push(address);
+  for (const address in before) if (!(address in after)) moved.push(address);
+  return moved;
+}

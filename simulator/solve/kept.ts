@@ -1,0 +1,74 @@
+import type { Circuit, Stage, Wire } from '../circuit/circuit.ts';
+import type { Solution } from './solution.ts';
+
+/** What a solution of the same rig still tells about a circuit. */
+export interface Kept {
+  readonly before: Solution;
+  /** 1 by stage that does something else than before, or that something else comes into. */
+  readonly changed: Uint8Array;
+  /** Whether other wires are open than before, so that stages may depend on others. */
+  readonly rewired: boolean;
+}
+
+/** Holds a circuit against one that was solved before. @returns nothing where they have not the same stages. */
+export function keptFrom(circuit: Circuit, before: Solution): Kept | undefined {
+  const { stages, wires, signals } = before.circuit;
+  if (signals !== circuit.signals || stages.length !== circuit.stages.length) return undefined;
+  const changed = new Uint8Array(stages.length);
+  let rewired = false;
+  circuit.stages.forEach((stage, index) => {
+    const [known, into, intoBefore] = [stages[index], circuit.wires[index], wires[index]];
+    if (stage === known && into === intoBefore) return;
+    if (!known || !into || !intoBefore) return;
+    if (stage === known && alike(into, intoBefore, sameWire)) return;
+    changed[index] = 1;
+    rewired ||= !alike(into, intoBefore, sameOpening) || !alike(heardBy(stage), heardBy(known));
+  });
+  return { before, changed, rewired };
+}
+
+/**
+ * Whether a change reaches stages that are solved together: one of them has changed, or depends on one that a
+ * change has reached.
+ *
+ * @param reached 1 by stage that was reached so far.
+ */
+export function isReached(
+  { changed, rewired }: Kept,
+  { stages, wires }: Circuit,
+  component: readonly number[],
+  reached: Uint8Array,
+): boolean {
+  // Where other wires are open, a ring may have lost or won members, even if those left look alike.
+  if (component.length > 1 && rewired) return true;
+  for (const stage of component) {
+    if (changed[stage] === 1) return true;
+    for (const { from, ratio } of wires[stage] ?? []) {
+      if (ratio !== 0 && reached[from] === 1) return true;
+    }
+    for (const heard of heardBy(stages[stage])) if (reached[heard] === 1) return true;
+  }
+  return false;
+}
+
+const sameWire = (one: Wire, other: Wire): boolean =>
+  one.from === other.from && one.ratio === other.ratio;
+
+const sameOpening = (one: Wire, other: Wire): boolean =>
+  one.from === other.from && (one.ratio === 0) === (other.ratio === 0);
+
+/** The stages that a compressor listens to. */
+const heardBy = (stage: Stage | undefined): readonly number[] =>
+  stage?.law.kind === 'compressor' ? stage.law.listensTo : NOBODY;
+
+const NOBODY: readonly number[] = [];
+
+function alike<One>(
+  some: readonly One[],
+  others: readonly One[],
+  same = (one: One, other: One) => one === other,
+): boolean {
+  return (
+    some.length === others.length && some.every((one, index) => same(one, others[index] as One))
+  );
+}
