@@ -1,8 +1,16 @@
 import { useRef, useState } from 'preact/hooks';
 import type { Rig } from '../../../simulator/index.ts';
 import { Desk } from './Desk.tsx';
-import { FindingsList } from './FindingsList.tsx';
+import { Later, useLater } from './later.ts';
+import { laterView } from './later-view.tsx';
+import { NotThereYet } from './NotThereYet.tsx';
 import { useBoard } from './use-board.ts';
+
+const FindingsList = laterView(
+  'The findings',
+  async () => (await import('./FindingsList.tsx')).FindingsList,
+);
+const setupExchange = new Later(() => import('./setup-exchange.ts'));
 
 /** Any rig, all controls open, with setups to save and open. */
 export function BenchDesk({ rig }: { rig: Rig }) {
@@ -10,22 +18,20 @@ export function BenchDesk({ rig }: { rig: Rig }) {
   const { setup } = board.snapshot.context;
   const [wanted, setWanted] = useState('cello');
   const [problem, setProblem] = useState<readonly string[]>([]);
+  const exchange = useLater(setupExchange, 'when asked');
   const picker = useRef<HTMLInputElement>(null);
   const tracks = setup.rig.box.tracks;
   const follow = tracks.some(({ id }) => id === wanted) ? wanted : (tracks[0]?.id ?? '');
 
   /** Opens a setup file. A bad one leaves the board as it was and says what is wrong with it. */
   const open = async (file: File) => {
-    const { openSetup } = await import('./setup-exchange.ts');
-    const opened = await openSetup(file);
+    const opened = await (await exchange.fetch())?.openSetup(file);
+    if (!opened) return;
     if ('problems' in opened) return setProblem(opened.problems);
     setProblem([]);
     board.send({ type: 'setup.load', setup: opened.setup });
   };
-  const save = async () => {
-    const { saveSetup } = await import('./setup-exchange.ts');
-    saveSetup(setup);
-  };
+  const save = async () => (await exchange.fetch())?.saveSetup(setup);
   return (
     <>
       <Desk
@@ -56,6 +62,7 @@ export function BenchDesk({ rig }: { rig: Rig }) {
           </button>
         </span>
       </Desk>
+      {exchange.hasFailed && <NotThereYet later={exchange} what="Opening and saving" />}
       {problem.length > 0 && (
         <section class="problem" role="alert">
           <p>

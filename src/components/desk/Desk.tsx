@@ -13,14 +13,16 @@ import { sourceName } from '../../text/index.ts';
 import { Announcer } from './Announcer.tsx';
 import { DeskBar } from './DeskBar.tsx';
 import { DeskDrawing } from './DeskDrawing.tsx';
+import { laterView } from './later-view.tsx';
 import { OwnerSheet } from './OwnerSheet.tsx';
 import { ownersOnWay, ownersToShow } from './owners-to-show.ts';
-import { PathTable } from './PathTable.tsx';
 import { ReadOuts } from './ReadOuts.tsx';
 import type { Hands, Scene } from './scene.ts';
 import { hasOwner } from './sheet.ts';
 import type { RunningBoard } from './use-board.ts';
 import { useNarrow } from './use-narrow.ts';
+
+const PathTable = laterView('The ways', async () => (await import('./PathTable.tsx')).PathTable);
 
 interface Props {
   /** Sets this desk apart from others on the page. */
@@ -55,8 +57,12 @@ export function Desk({ id, board, follow, onFollow, show, home, below, children 
     setSelected(owner);
     if (control) requestAnimationFrame(() => focusControl(root.current, control));
   }, []);
-  const hands: Hands = { send, open };
-  const scene: Scene = { id, setup, solution, follow, selected, locked };
+  // They stay the same until something changes, for what compares them.
+  const hands = useMemo((): Hands => ({ send, open }), [send, open]);
+  const scene = useMemo(
+    (): Scene => ({ id, setup, solution, follow, selected, locked }),
+    [id, setup, solution, follow, selected, locked],
+  );
   // A bus that is opened leaves the strip that stands beside it where it is.
   const only = isNarrow ? lastStrip.current : undefined;
   const drawing = useMemo(

@@ -1,19 +1,22 @@
 import { useMemo, useState } from 'preact/hooks';
-import {
-  answer,
-  type OptionResult,
-  type Question,
-  type Quiz,
-  simulate,
-} from '../../../simulator/index.ts';
+import { type Question, type Quiz, simulate } from '../../../simulator/index.ts';
 import { layOut } from '../../drawing/lay-out.ts';
-import { gainText, heardSentence, levelText, sourceName } from '../../text/index.ts';
+import { sourceName } from '../../text/index.ts';
 import { DeskDrawing } from './DeskDrawing.tsx';
+import { NotThereYet } from './NotThereYet.tsx';
 import { ownersOnWay } from './owners-to-show.ts';
+import type { OptionText } from './quiz-options.ts';
 import type { Scene } from './scene.ts';
+import { useJudging } from './use-judging.ts';
+
+interface Props {
+  quiz: Quiz;
+  /** The options of each question. */
+  options: readonly (readonly OptionText[])[];
+}
 
 /** A quiz: its questions one under the other, each with its drawing, each answered by the simulator. */
-export function QuizCard({ quiz }: { quiz: Quiz }) {
+export function QuizCard({ quiz, options }: Props) {
   // A scenario or a walk-through on the same page may have the same id.
   const id = `quiz-${quiz.id}`;
   return (
@@ -22,7 +25,12 @@ export function QuizCard({ quiz }: { quiz: Quiz }) {
       <ol class="questions">
         {quiz.questions.map((question, index) => (
           <li key={question.id}>
-            <QuestionCard quizId={id} question={question} number={index + 1} />
+            <QuestionCard
+              quizId={id}
+              question={question}
+              options={options[index] ?? []}
+              number={index + 1}
+            />
           </li>
         ))}
       </ol>
@@ -33,16 +41,17 @@ export function QuizCard({ quiz }: { quiz: Quiz }) {
 interface QuestionProps {
   quizId: string;
   question: Question;
+  options: readonly OptionText[];
   /** From 1. */
   number: number;
 }
 
-function QuestionCard({ quizId, question, number }: QuestionProps) {
-  const { id, rig, ask, explain, follow, board } = question;
+function QuestionCard({ quizId, question, options, number }: QuestionProps) {
+  const { id, rig, ask, follow, board } = question;
   const name = `${quizId}-${id}`;
   const [chosen, setChosen] = useState<string>();
-  const [checked, setChecked] = useState<{ option: OptionResult; attempt: number }>();
-  const options = useMemo(() => inOrder(question, answer(question)), [question]);
+  const [checked, setChecked] = useState<{ chosen: string; attempt: number }>();
+  const judging = useJudging();
   const scene = useMemo((): Scene => {
     const setup = { rig, board };
     const solution = simulate(setup);
@@ -53,8 +62,9 @@ function QuestionCard({ quizId, question, number }: QuestionProps) {
     [rig, scene, follow],
   );
   const check = () => {
-    const option = options.find((one) => one.id === chosen);
-    if (option) setChecked({ option, attempt: (checked?.attempt ?? 0) + 1 });
+    if (chosen === undefined) return;
+    setChecked({ chosen, attempt: (checked?.attempt ?? 0) + 1 });
+    if (judging.hasFailed) void judging.fetch();
   };
   return (
     <form
@@ -85,7 +95,7 @@ function QuestionCard({ quizId, question, number }: QuestionProps) {
                 checked={chosen === option.id}
                 onChange={() => setChosen(option.id)}
               />
-              {optionText(question, option)}
+              {option.text}
             </label>
           ))}
           <button type="submit" disabled={chosen === undefined}>
@@ -93,33 +103,17 @@ function QuestionCard({ quizId, question, number }: QuestionProps) {
           </button>
           {/* It is there before the first answer: a region that comes with its text may not be read out. */}
           <div role="status">
-            {checked && (
-              <div class={checked.option.holds ? 'check check-passed' : 'check check-not-yet'}>
-                <p>
-                  Attempt {checked.attempt}.{' '}
-                  <strong class="check-word">{checked.option.holds ? 'Passed' : 'Not yet'}</strong>{' '}
-                  {checked.option.reason}
-                </p>
-                {checked.option.judgement && (
-                  <p class="check-heard">{heardSentence(rig, checked.option.judgement)}</p>
-                )}
-                {checked.option.holds && <p>{explain}</p>}
-              </div>
+            {checked && judging.there && (
+              <judging.there.AnswerView
+                question={question}
+                chosen={checked.chosen}
+                attempt={checked.attempt}
+              />
             )}
           </div>
+          {checked && !judging.there && <NotThereYet later={judging} what="The results" />}
         </div>
       </fieldset>
     </form>
   );
-}
-
-/** Numbers stand from low to high, so that their order says nothing; statements stand as written. */
-const inOrder = ({ kind }: Question, options: OptionResult[]): OptionResult[] =>
-  kind === 'number' ? [...options].sort((a, b) => Number(a.value) - Number(b.value)) : options;
-
-function optionText(question: Question, { id, value }: OptionResult): string {
-  if (question.kind === 'statements') {
-    return question.options.find((option) => option.id === id)?.text ?? id;
-  }
-  return question.quantity.kind === 'level' ? levelText(value) : gainText(Number(value));
 }

@@ -1,15 +1,9 @@
 import { useMemo, useState } from 'preact/hooks';
-import {
-  type Board,
-  grade,
-  lockedControls,
-  type Scenario,
-  type Verdict,
-} from '../../../simulator/index.ts';
-import { verdictSentence } from '../../text/index.ts';
+import { type Board, lockedControls, type Scenario } from '../../../simulator/index.ts';
 import { Desk } from './Desk.tsx';
+import { NotThereYet } from './NotThereYet.tsx';
 import { useBoard } from './use-board.ts';
-import { VerdictView } from './VerdictView.tsx';
+import { useJudging } from './use-judging.ts';
 
 /** A scenario with its desk: the brief, the desk, Check and its verdict, hints in steps, the debrief. */
 export function TaskDesk({ scenario }: { scenario: Scenario }) {
@@ -20,12 +14,21 @@ export function TaskDesk({ scenario }: { scenario: Scenario }) {
   const id = `task-${scenario.id}`;
   const [follow, setFollow] = useState(scenario.follow);
   const [hintsShown, setHintsShown] = useState(0);
-  const [checked, setChecked] = useState<{ board: Board; verdict: Verdict; attempt: number }>();
+  const [checked, setChecked] = useState<{ board: Board; attempt: number }>();
+  const judging = useJudging();
   const now = board.snapshot.context.setup.board;
 
   const check = () => {
-    setChecked({ board: now, verdict: grade(scenario, now), attempt: (checked?.attempt ?? 0) + 1 });
+    setChecked({ board: now, attempt: (checked?.attempt ?? 0) + 1 });
+    if (judging.hasFailed) void judging.fetch();
   };
+  // What is checked before the code is there gets its verdict as soon as it is.
+  const judged = useMemo(() => {
+    if (!checked || !judging.there) return undefined;
+    const { grade, verdictSentence, VerdictView } = judging.there;
+    const verdict = grade(scenario, checked.board);
+    return { verdict, sentence: verdictSentence(verdict), VerdictView };
+  }, [scenario, checked, judging.there]);
   return (
     <section class="task" aria-labelledby={`${id}-title`}>
       <h3 id={`${id}-title`}>{title}</h3>
@@ -58,12 +61,13 @@ export function TaskDesk({ scenario }: { scenario: Scenario }) {
       </ol>
       {/* It is there before the first verdict: a region that comes with its text may not be read out. */}
       <p class="verdict-head" role="status">
-        {checked && `Attempt ${checked.attempt}. ${verdictSentence(checked.verdict)}`}
+        {checked && judged && `Attempt ${checked.attempt}. ${judged.sentence}`}
       </p>
-      {checked && (
-        <VerdictView rig={rig} verdict={checked.verdict} isStale={checked.board !== now} />
+      {checked && !judged && <NotThereYet later={judging} what="The results" />}
+      {checked && judged && (
+        <judged.VerdictView rig={rig} verdict={judged.verdict} isStale={checked.board !== now} />
       )}
-      {checked?.verdict.passed && <p class="debrief">{debrief}</p>}
+      {judged?.verdict.passed && <p class="debrief">{debrief}</p>}
     </section>
   );
 }

@@ -1,8 +1,11 @@
 import { useState } from 'preact/hooks';
-import { type Claim, judge, type WalkThrough } from '../../../simulator/index.ts';
-import { claimSentence, heardSentence, shownSentence } from '../../text/index.ts';
+import type { Claim, WalkThrough } from '../../../simulator/index.ts';
 import { Desk } from './Desk.tsx';
+import { laterView } from './later-view.tsx';
 import { useBoard } from './use-board.ts';
+
+const HeardList = laterView('The levels', async () => (await import('./HeardList.tsx')).HeardList);
+const NO_CLAIMS: readonly Claim[] = [];
 
 /** A desk that moves step by step. Between the steps every control can be turned as well. */
 export function WalkThroughDesk({ walkThrough }: { walkThrough: WalkThrough }) {
@@ -22,13 +25,6 @@ export function WalkThroughDesk({ walkThrough }: { walkThrough: WalkThrough }) {
     setFollow(next.follow);
     board.send({ type: 'setup.load', setup: { rig, board: next.board } });
   };
-  const hearing = { setup: board.snapshot.context.setup, solution: board.solution };
-  const whatIsHeard = (claim: Claim) => {
-    const judgement = judge(claim, hearing);
-    if (judgement.holds) return shownSentence(rig, judgement);
-    // Somebody moved the desk since the step: what the step says no longer holds.
-    return `${claimSentence(rig, claim)} Not as the desk stands now. ${heardSentence(rig, judgement)}`;
-  };
   return (
     <section class="walk-through" aria-labelledby={`${id}-title`}>
       <h3 id={`${id}-title`}>{title}</h3>
@@ -38,11 +34,11 @@ export function WalkThroughDesk({ walkThrough }: { walkThrough: WalkThrough }) {
         </p>
         <div aria-live="polite">
           <p>{step?.say}</p>
-          <ul class="heard">
-            {step?.heard.map((claim) => (
-              <li key={JSON.stringify(claim)}>{whatIsHeard(claim)}</li>
-            ))}
-          </ul>
+          <HeardList
+            claims={step?.heard ?? NO_CLAIMS}
+            setup={board.snapshot.context.setup}
+            solution={board.solution}
+          />
         </div>
         <div class="task-bar">
           <button type="button" disabled={index === 0} onClick={() => go(index - 1)}>

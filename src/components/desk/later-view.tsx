@@ -1,0 +1,57 @@
+import { type ComponentType, hydrate, render } from 'preact';
+import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
+import { Later, useLater } from './later.ts';
+import { NotThereYet } from './NotThereYet.tsx';
+
+/** Makes Preact leave the markup of the server as it stands; while it hydrates it writes none itself. */
+const AS_RENDERED = { __html: '' };
+
+/**
+ * A component whose code comes after the page stands. What the server rendered stays, and comes to life
+ * when the code is there; if a property has changed before, it gives way to a word that it comes. It
+ * has to stand in the page from the first rendering on.
+ *
+ * @param what what it shows, as the start of a sentence with a plural verb: `The ways`.
+ */
+export function laterView<Props extends object>(
+  what: string,
+  load: () => Promise<ComponentType<Props>>,
+): ComponentType<Props> {
+  const code = new Later(load);
+  return function LaterView(props: Props) {
+    // The server shows it at once: its renderer waits for what is thrown, and begins again.
+    if (import.meta.env.SSR && !code.there) throw code.fetch();
+    const later = useLater(code);
+    const View = later.there;
+    const place = useRef<HTMLDivElement>(null);
+    const first = useRef(props);
+    const isAlive = useRef(false);
+    const isOutdated = !isAlive.current && !areAlike(first.current, props);
+    // In its place the view is a root of its own.
+    useLayoutEffect(() => {
+      if (!place.current) return;
+      if (isOutdated) place.current.replaceChildren();
+      if (!View) return;
+      const show = isAlive.current ? render : hydrate;
+      show(<View {...props} />, place.current);
+      isAlive.current = true;
+    });
+    useEffect(() => {
+      const element = place.current;
+      return () => {
+        if (element) render(null, element);
+      };
+    }, []);
+
+    if (import.meta.env.SSR) return <div>{View && <View {...props} />}</div>;
+    return (
+      <>
+        <div ref={place} dangerouslySetInnerHTML={AS_RENDERED} />
+        {!View && (isOutdated || later.hasFailed) && <NotThereYet later={later} what={what} />}
+      </>
+    );
+  };
+}
+
+const areAlike = (one: object, other: object): boolean =>
+  Object.entries(one).every(([name, value]) => Reflect.get(other, name) === value);
