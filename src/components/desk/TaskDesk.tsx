@@ -45,7 +45,7 @@ export function TaskDesk({ scenario }: { scenario: Scenario }) {
             {hintsShown === 0 ? 'Hint' : 'Next hint'} ({hintsShown + 1} of {hints.length})
           </button>
         )}
-        {checked && (
+        {judged && (
           <button
             type="button"
             onClick={() => board.send({ type: 'setup.load', setup: { rig, board: solution } })}

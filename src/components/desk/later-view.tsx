@@ -26,11 +26,12 @@ export function laterView<Props extends object>(
     const place = useRef<HTMLDivElement>(null);
     const first = useRef(props);
     const isAlive = useRef(false);
-    const isOutdated = !isAlive.current && !areAlike(first.current, props);
+    const isAsRendered = useRef(true);
+    isAsRendered.current &&= areAlike(first.current, props);
     // In its place the view is a root of its own.
     useLayoutEffect(() => {
       if (!place.current) return;
-      if (isOutdated) place.current.replaceChildren();
+      if (!isAlive.current && !isAsRendered.current) place.current.replaceChildren();
       if (!View) return;
       const show = isAlive.current ? render : hydrate;
       show(<View {...props} />, place.current);
@@ -47,7 +48,9 @@ export function laterView<Props extends object>(
     return (
       <>
         <div ref={place} dangerouslySetInnerHTML={AS_RENDERED} />
-        {!View && (isOutdated || later.hasFailed) && <NotThereYet later={later} what={what} />}
+        {!View && (later.hasFailed || !isAsRendered.current) && (
+          <NotThereYet later={later} what={what} />
+        )}
       </>
     );
   };

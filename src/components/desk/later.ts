@@ -17,6 +17,8 @@ export class Later<T> {
 
   /** Rejects when the code cannot be fetched. */
   fetch(): Promise<T> {
+    // Some browsers remember for good that an import failed. So without a connection none is tried.
+    if (!this.there && navigator.onLine === false) return Promise.reject(new Error('Offline.'));
     this.#coming ??= this.#load().then(
       (code) => {
         this.there = code;
