@@ -5,6 +5,16 @@ import { defineConfig, fontProviders } from 'astro/config';
 
 const FONT_FILES = '@fontsource-variable/source-sans-3/files/source-sans-3-latin-wght';
 
+/**
+ * Nothing is preloaded: what comes later is fetched before anybody needs it, and the code for preloads
+ * would weigh more than it saves. Astro sets this option itself; only a plugin comes after it.
+ */
+const WITHOUT_PRELOADS = {
+  name: 'without-preloads',
+  configEnvironment: (name) =>
+    name === 'client' ? { build: { modulePreload: false } } : undefined,
+};
+
 export default defineConfig({
   output: 'static',
   srcDir: './src',
@@ -13,9 +23,24 @@ export default defineConfig({
   cacheDir: './node_modules/.cache/astro',
   server: { host: '127.0.0.1', port: 4321 },
   devToolbar: { enabled: false },
-  // Small files stay files: an inlined image would need `data:` in the policy below, and a script
-  // of its own is fetched once for all pages.
-  vite: { build: { assetsInlineLimit: 0 } },
+  vite: {
+    // Small files stay files: an inlined image would need `data:` in the policy below, and a script
+    // of its own is fetched once for all pages.
+    build: { assetsInlineLimit: 0 },
+    plugins: [WITHOUT_PRELOADS],
+    environments: {
+      client: {
+        build: {
+          rolldownOptions: {
+            output: {
+              // What several islands need at first is one file, which packs better than many.
+              codeSplitting: { groups: [{ name: 'desk', tags: ['$initial'], minShareCount: 2 }] },
+            },
+          },
+        },
+      },
+    },
+  },
   // Highlighted code needs inline styles, which the content security policy forbids.
   markdown: { processor: unified(), syntaxHighlight: false },
   integrations: [mdx(), preact()],
