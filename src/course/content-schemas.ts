@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 
-/** What the site reads with Astro's collections: the head of a lesson, the glossary, the sources. */
+/** What the site reads with Astro's collections: heads of lessons and articles, glossary, sources, agreement. */
 
 const id = z.string().check(z.regex(/^[a-z][a-z0-9-]*$/), z.maxLength(60));
 const line = (longest: number) => z.string().check(z.minLength(1), z.maxLength(longest));
@@ -34,3 +34,30 @@ export const sourceSchema = z.strictObject({
   about: line(400),
   kind: z.enum(['standard', 'book', 'paper', 'practice']),
 });
+
+/** The head of an article: prose with desks that is no lesson. */
+export const articleSchema = z.strictObject({
+  title: line(80),
+  /** One sentence for search results. */
+  summary: line(240),
+});
+
+const count = z.int().check(z.gte(0));
+
+/** What a comparison of random rigs with another engine came to. Written by the runs in `tests/parity`. */
+export const agreementSchema = z.strictObject({
+  engine: line(120),
+  /** What was compared, and on which rigs. */
+  compares: line(160),
+  rigs: count,
+  /** How many of the rigs have loops. */
+  looped: count,
+  /** Rigs left out, since the other engine could not tell whether a loop in them is stable. */
+  undecided: count,
+  comparisons: count,
+  /** No comparison was further off, in dB. */
+  worstDb: z.number().check(z.gte(0)),
+  /** By how much both may differ, in dB. */
+  allowedDb: z.number().check(z.gt(0)),
+});
+export type Agreement = z.output<typeof agreementSchema>;

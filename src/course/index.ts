@@ -1,7 +1,15 @@
 /** The course: its rigs and tasks, read from files. Node only. */
 
 export { type Complaint, checkCourse } from './check-course.ts';
-export { type LessonHead, lessonSchema, sourceSchema, wordSchema } from './content-schemas.ts';
+export {
+  type Agreement,
+  agreementSchema,
+  articleSchema,
+  type LessonHead,
+  lessonSchema,
+  sourceSchema,
+  wordSchema,
+} from './content-schemas.ts';
 export {
   COURSE_FILE,
   type Course,

@@ -1,6 +1,10 @@
+import type { Agreement } from '../../src/course/index.ts';
 import { Random } from './random.ts';
 import type { SetupData } from './setup-file.ts';
 import type { Elsewhere } from './solve-elsewhere.ts';
+
+/** What is compared with which engine, and by how much they may differ. */
+export type Run = Pick<Agreement, 'engine' | 'compares' | 'allowedDb'>;
 
 /** What a comparison of many setups came to. */
 export class Tally {
@@ -11,12 +15,10 @@ export class Tally {
   unknown = 0;
   silent = 0;
   worstDb = 0;
-  readonly #what: string;
-  readonly #toleranceDb: number;
+  readonly #run: Run;
 
-  constructor(what: string, toleranceDb: number) {
-    this.#what = what;
-    this.#toleranceDb = toleranceDb;
+  constructor(run: Run) {
+    this.#run = run;
   }
 
   /**
@@ -34,7 +36,7 @@ export class Tally {
     this.comparisons += 1;
     if (found === undefined || wanted === undefined) {
       if (found !== wanted)
-        throw new Error(`${where}: found ${found}, but ${this.#what} says ${wanted}.`);
+        throw new Error(`${where}: found ${found}, but ${this.#run.engine} says ${wanted}.`);
       this.unknown += 1;
       return;
     }
@@ -43,8 +45,8 @@ export class Tally {
       return;
     }
     const error = Math.abs(found - wanted);
-    if (!(error <= this.#toleranceDb)) {
-      throw new Error(`${where}: found ${found} dB, but ${this.#what} says ${wanted} dB.`);
+    if (!(error <= this.#run.allowedDb)) {
+      throw new Error(`${where}: found ${found} dB, but ${this.#run.engine} says ${wanted} dB.`);
     }
     this.worstDb = Math.max(this.worstDb, error);
   }
@@ -54,9 +56,9 @@ export class Tally {
     const loops = this.looped > 0 ? ` (${this.looped} with loops)` : '';
     const undecided = this.undecided > 0 ? `, ${this.undecided} left out as undecided` : '';
     return (
-      `${this.#what}: ${this.rigs} rigs${loops}${undecided}, ${this.comparisons} comparisons ` +
+      `${this.#run.compares}; ${this.#run.engine}: ${this.rigs} rigs${loops}${undecided}, ${this.comparisons} comparisons ` +
       `(${this.silent} of silence, ${this.unknown} of no level), ` +
-      `worst error ${this.worstDb.toExponential(1)} dB, allowed ${this.#toleranceDb} dB`
+      `worst error ${this.worstDb.toExponential(1)} dB, allowed ${this.#run.allowedDb} dB`
     );
   }
 }

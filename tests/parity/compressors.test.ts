@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { levelOf, parseSetup, simulate } from '../../simulator/index.ts';
+import { holdAgainstFile, RUNS } from './agreement.ts';
 import { gainElsewhere, placesToCompare, SILENT_BELOW, Tally } from './comparison.ts';
 import { solveWithMathjs } from './engines.ts';
 import type { Network, Part } from './network.ts';
@@ -54,7 +55,7 @@ function gainReduction(part: Part & { kind: 'compressor' }, x: number): number {
 test('levels agree with mathjs on 40 random rigs with compressors, to 0.0001 dB', {
   timeout: 120_000,
 }, () => {
-  const tally = new Tally('mathjs, compressors settled round by round', 1e-4);
+  const tally = new Tally(RUNS['mathjs-compressors']);
   let working = 0;
   for (let seed = 3001; tally.rigs < 40; seed += 1) {
     const setup = randomSetup(seed, {
@@ -79,7 +80,7 @@ test('levels agree with mathjs on 40 random rigs with compressors, to 0.0001 dB'
       }
     }
   }
-  console.log(tally.line);
+  holdAgainstFile('mathjs-compressors', tally);
   expect(working).toBeGreaterThanOrEqual(15);
   expect(tally.undecided).toBe(0);
 });

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { levelOf, parseSetup, type Solution, simulate } from '../../simulator/index.ts';
+import { holdAgainstFile, RUNS } from './agreement.ts';
 import { gainElsewhere, placesToCompare, SILENT_BELOW, Tally } from './comparison.ts';
 import { type Engine, solveWithMathjs, solveWithMlMatrix } from './engines.ts';
 import type { Kinds } from './random-rig.ts';
@@ -50,7 +51,6 @@ function compareRigs(
     const solution = simulate(parseSetup('random.json', JSON.stringify(setup)));
     compareLevels(tally, setup, seed, solution, elsewhere);
   }
-  console.log(tally.line);
 }
 
 const seedsFrom = (first: number, count: number) =>
@@ -59,12 +59,13 @@ const seedsFrom = (first: number, count: number) =>
 test('levels agree with mathjs on 210 random rigs of 2 to 48 strips, to 0.0001 dB', {
   timeout: 120_000,
 }, () => {
-  const tally = new Tally('mathjs sparse LU', 1e-4);
+  const tally = new Tally(RUNS['mathjs-flat']);
   compareRigs(tally, solveWithMathjs, seedsFrom(1, 220), (seed) => ({
     strips: seed % 5 === 0 ? [16, 48] : [2, 15],
     devices: DEVICES,
     loops: seed % 3 > 0,
   }));
+  holdAgainstFile('mathjs-flat', tally);
   expect(tally.rigs).toBeGreaterThanOrEqual(210);
   expect(tally.looped).toBeGreaterThanOrEqual(70);
   expect(tally.unknown).toBeGreaterThan(0);
@@ -73,12 +74,13 @@ test('levels agree with mathjs on 210 random rigs of 2 to 48 strips, to 0.0001 d
 test('levels agree with ml-matrix on 60 random rigs of 2 to 6 strips, to 0.0001 dB', {
   timeout: 120_000,
 }, () => {
-  const tally = new Tally('ml-matrix dense LU', 1e-4);
+  const tally = new Tally(RUNS['ml-matrix-flat']);
   compareRigs(tally, solveWithMlMatrix, seedsFrom(1001, 64), (seed) => ({
     strips: [2, 6],
     devices: DEVICES,
     loops: seed % 3 > 0,
   }));
+  holdAgainstFile('ml-matrix-flat', tally);
   expect(tally.rigs).toBeGreaterThanOrEqual(60);
   expect(tally.looped).toBeGreaterThanOrEqual(15);
 });

@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { levelOf, parseSetup, simulate } from '../../simulator/index.ts';
+import { holdAgainstFile, RUNS } from './agreement.ts';
 import { SILENT_BELOW, Tally } from './comparison.ts';
 import { randomSetup } from './random-setup.ts';
 import type { SetupData } from './setup-file.ts';
@@ -48,7 +49,7 @@ test.skipIf(!isInstalled)(
     timeout: 120_000,
   },
   () => {
-    const tally = new Tally('ngspice', 1e-4);
+    const tally = new Tally(RUNS.ngspice);
     for (let seed = 4001; tally.rigs < 20; seed += 1) {
       const setup = randomSetup(seed, { strips: [2, 16], devices: ['gain'], loops: seed % 2 > 0 });
       if (!isStable(setup)) continue;
@@ -56,7 +57,7 @@ test.skipIf(!isInstalled)(
       if (ringsOf(setupToMatrix(setup, 1000)).length > 0) tally.looped += 1;
       compareRig(tally, setup, seed);
     }
-    console.log(tally.line);
+    holdAgainstFile('ngspice', tally);
     expect(tally.looped).toBeGreaterThanOrEqual(3);
   },
 );

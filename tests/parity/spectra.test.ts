@@ -1,6 +1,7 @@
 import { complex } from 'mathjs';
 import { expect, test } from 'vitest';
 import { type Hz, parseSetup, response, simulate } from '../../simulator/index.ts';
+import { holdAgainstFile, RUNS } from './agreement.ts';
 import { gainElsewhere, placesToCompare, SILENT_BELOW, Tally } from './comparison.ts';
 import { largestEigenvalue, solveWithMathjs } from './engines.ts';
 import type { Network } from './network.ts';
@@ -81,7 +82,7 @@ const TRACKS = 5;
 test('response() agrees with mathjs on 80 random rigs with filters and delays, to 0.0001 dB', {
   timeout: 120_000,
 }, () => {
-  const tally = new Tally('mathjs complex sparse LU', 1e-4);
+  const tally = new Tally(RUNS['mathjs-spectra']);
   for (let seed = 2001; tally.rigs < 80; seed += 1) {
     compareResponses(tally, seed, {
       strips: seed % 10 === 0 ? [10, 24] : [2, 9],
@@ -90,7 +91,7 @@ test('response() agrees with mathjs on 80 random rigs with filters and delays, t
       feedback: seed % 4 > 1,
     });
   }
-  console.log(tally.line);
+  holdAgainstFile('mathjs-spectra', tally);
   expect(tally.looped).toBeGreaterThanOrEqual(25);
   expect(tally.undecided).toBeLessThan(20);
 });

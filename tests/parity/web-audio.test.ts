@@ -2,6 +2,7 @@ import { type Browser, chromium } from '@playwright/test';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type Hz, levelOf, parseSetup, response, simulate } from '../../simulator/index.ts';
 import { findBrowser } from '../config/find-browser.ts';
+import { holdAgainstFile, RUNS } from './agreement.ts';
 import { Tally } from './comparison.ts';
 import { randomSetup } from './random-setup.ts';
 import { renderGraphs } from './render-graphs.ts';
@@ -17,7 +18,6 @@ if (found instanceof Error) console.warn(`SKIPPED: Web Audio needs a browser.\n$
 
 /** Samples are single floats: what lies this far below a source, in dB, is silence or rounding. */
 const FLOAT_SILENT_BELOW = 90;
-const TOLERANCE_DB = 0.01;
 /** As many channels as a buffer may have. */
 const MOST_CHANNELS = 32;
 
@@ -75,7 +75,7 @@ describe.skipIf(found instanceof Error)('Web Audio', () => {
   test('levels agree with GainNodes and StereoPannerNodes on 40 random rigs, to 0.01 dB', {
     timeout: 120_000,
   }, async () => {
-    const tally = new Tally('Web Audio, flat', TOLERANCE_DB);
+    const tally = new Tally(RUNS['web-audio-flat']);
     const kinds = { devices: ['gain'], loops: false } as const;
     const setups = seedsFrom(5001, 40).map((seed) => {
       const strips = seed % 8 === 0 ? ([16, 48] as const) : ([2, 12] as const);
@@ -95,14 +95,14 @@ describe.skipIf(found instanceof Error)('Web Audio', () => {
         tally.compare(where, levelOf(solution, track.id, place), wanted, born - FLOAT_SILENT_BELOW);
       });
     }
-    console.log(tally.line);
+    holdAgainstFile('web-audio-flat', tally);
     expect(tally.comparisons - tally.silent).toBeGreaterThan(400);
   });
 
   test('response() agrees with BiquadFilterNodes and DelayNodes on 16 random rigs, to 0.01 dB', {
     timeout: 120_000,
   }, async () => {
-    const tally = new Tally('Web Audio, filters and delays', TOLERANCE_DB);
+    const tally = new Tally(RUNS['web-audio-spectra']);
     const setups = seedsFrom(6001, 16).map((seed) => {
       const kinds = {
         strips: [2, 6],
@@ -135,7 +135,7 @@ describe.skipIf(found instanceof Error)('Web Audio', () => {
         });
       });
     }
-    console.log(tally.line);
+    holdAgainstFile('web-audio-spectra', tally);
     expect(tally.comparisons - tally.silent).toBeGreaterThan(400);
   });
 });
