@@ -105,6 +105,7 @@ export { FADER_FLOOR, FADER_TOP, faderGain, faderPosition } from './units/fader.
 export type { Hz, Seconds } from './units/frequency.ts';
 export { GRID, THIRD_OCTAVES, thirdOctaveCentre } from './units/frequency.ts';
 export * from './units/level.ts';
+export { METER_MARKS, meterShare } from './units/meter-scale.ts';
 export { BOLTZMANN, NOISE_BANDWIDTH, summingNoiseGain, thermalNoise } from './units/noise.ts';
 export type { PanLaw } from './units/pan.ts';
 export { PAN_LAWS } from './units/pan.ts';

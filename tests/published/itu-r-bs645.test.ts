@@ -5,6 +5,7 @@ import {
   dbu,
   dbuOfDbv,
   dbuOfVolts,
+  headroomAt,
   levelAt,
   simulate,
   voltsOf,
@@ -39,5 +40,28 @@ describe('DB-3, computed from BS.645-2 §1', () => {
 
   test('dbuOfDbv() +4 dBu stands 4 + 7.7815 = 11.7815 dB above -10 dBV', () => {
     expectNear(4 - dbuOfDbv(-10), 11.7815, LINEAR_DB);
+  });
+});
+
+describe('DIG-5, ITU-R BS.645-2 §1 to 3: alignment 0 dBu, measurement −12 dB, permitted maximum +9 dB', () => {
+  /** A line-up of −18 dBFS at 0 dBu, as EBU R 68 has it. */
+  const FULL_SCALE = 18;
+  const sineAt = (levelDbfs: number) => {
+    const setup = setUp({ levels: [levelDbfs], fullScaleDbu: FULL_SCALE, crestDb: 0 });
+    return simulate(setup);
+  };
+
+  test.each([
+    { signal: 'alignment', level: 0, volts: 0.774597 },
+    { signal: 'measurement', level: -12, volts: 0.19457 },
+    { signal: 'permitted maximum', level: 9, volts: 2.18311 },
+  ])('levelAt() the $signal signal stands at $level dBu = $volts V', ({ level, volts }) => {
+    const found = levelAt(sineAt(level - FULL_SCALE), 'desk.ch1.in');
+    expectNear(found, level, LINEAR_DB);
+    expectNear(voltsOf(found ?? dbu(-999)), volts, SIX_DECIMALS);
+  });
+
+  test('headroomAt() the permitted maximum leaves 18 - 9 = 9 dB at the converter', () => {
+    expectNear(headroomAt(sineAt(9 - FULL_SCALE), 'converter.out1')?.headroom, 9, LINEAR_DB);
   });
 });

@@ -32,6 +32,8 @@ export interface Bench {
    */
   readonly levels: readonly number[];
   readonly fullScaleDbu?: number;
+  /** By how much the peaks of every track stand above its level; without it that of the format. */
+  readonly crestDb?: number;
   /** How many mono strips there are; without it, one for each track. */
   readonly strips?: number;
   /** Auxes `aux1`, `aux2` and so on, by where their sends are taken. */
@@ -69,6 +71,7 @@ export function setUp(bench: Bench): Setup {
   const tracks = levels.map((levelDbfs, index) => ({
     ...named(`t${index + 1}`),
     levelDbfs,
+    ...(bench.crestDb === undefined ? {} : { crestDb: bench.crestDb }),
     plugins: (bench.plugins?.[`t${index + 1}`] ?? []).map((one) => ({ ...named(one.id), ...one })),
   }));
   const strips = numbers(stripCount).map((number) => ({
