@@ -5,6 +5,7 @@ export { findingSentence, mendingSentence, severityWord } from './findings.ts';
 export { moveText, spokenMove } from './moves.ts';
 export {
   clippingSentence,
+  compressionSentence,
   firstToClipSentence,
   headroomFigure,
   noiseSentence,
@@ -14,6 +15,7 @@ export { atGoal, goalName, ownerName, placeName, sourceName } from './places.ts'
 export {
   amountText,
   controlText,
+  frequencyText,
   gainText,
   levelFigure,
   levelText,
@@ -26,6 +28,7 @@ export {
 } from './quantities.ts';
 export { reasonSentence } from './reasons.ts';
 export { refusalSentence } from './refusals.ts';
+export { type ResponsePoint, responseSentence } from './responses.ts';
 export { capitalised, counted, listed, sentence } from './sentence.ts';
 export { closedText, stopText } from './stops.ts';
 export { pathStory } from './stories.ts';

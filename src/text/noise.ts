@@ -50,6 +50,14 @@ export function clippingSentence(rig: Rig, clipping: readonly Headroom[]): strin
   return sentence(`${counted(names.length, 'stage')} clip: ${listedFirst(names, 2 * MOST_NAMED)}`);
 }
 
+/** By how much a compressor turns down what it hears. */
+export const compressionSentence = (rig: Rig, place: Address, gain: number): string =>
+  sentence(
+    gain === 0
+      ? `${placeName(rig, place)} turns nothing down`
+      : `${placeName(rig, place)} turns down by ${Math.abs(gain).toFixed(1)} dB`,
+  );
+
 /** A headroom for a table of figures, without its unit: `8.0`, `−2.5` where it clips, `∞` where nothing comes. */
 export const headroomFigure = (headroom: number): string =>
   headroom === Infinity ? '∞' : signed(headroom).replace('+', '');

@@ -1,14 +1,22 @@
+import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import type { Claim, WalkThrough } from '../../../simulator/index.ts';
 import { Desk } from './Desk.tsx';
 import { laterView } from './later-view.tsx';
+import type { Scene } from './scene.ts';
 import { useBoard } from './use-board.ts';
 
 const HeardList = laterView('The levels', async () => (await import('./HeardList.tsx')).HeardList);
 const NO_CLAIMS: readonly Claim[] = [];
 
+interface Props {
+  walkThrough: WalkThrough;
+  /** More to stand below the levels at the outputs. */
+  below?: ((scene: Scene) => ComponentChildren) | undefined;
+}
+
 /** A desk that moves step by step. Between the steps every control can be turned as well. */
-export function WalkThroughDesk({ walkThrough }: { walkThrough: WalkThrough }) {
+export function WalkThroughDesk({ walkThrough, below }: Props) {
   const { rig, title, steps, show } = walkThrough;
   // A scenario or a quiz on the same page may have the same id.
   const id = `walk-${walkThrough.id}`;
@@ -61,6 +69,7 @@ export function WalkThroughDesk({ walkThrough }: { walkThrough: WalkThrough }) {
         onFollow={setFollow}
         show={show}
         home={step?.board}
+        below={below}
       />
     </section>
   );
