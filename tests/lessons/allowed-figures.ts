@@ -1,6 +1,6 @@
 /**
- * Figures that the prose of a lesson may write out. All other levels come from `<Level>`, which
- * computes them, so that no lesson says a number that the desk does not.
+ * Figures that the prose of a lesson or an article may write out. All other levels come from `<Level>` and
+ * `<Reading>`, which compute them, so that no page says a number that the desk does not.
  */
 export interface AllowedFigure {
   readonly figure: string;
@@ -10,7 +10,7 @@ export interface AllowedFigure {
   readonly reason?: string;
 }
 
-/** By the slug of the lesson. Each has to be found in it. */
+/** By the slug of the lesson or article. Each has to be found in it. */
 export const ALLOWED_FIGURES: Readonly<Record<string, readonly AllowedFigure[]>> = {
   'insert-or-send': [
     { figure: '−9 dBu', settingOf: 'rack.comp.threshold' },
@@ -24,5 +24,22 @@ export const ALLOWED_FIGURES: Readonly<Record<string, readonly AllowedFigure[]>>
     { figure: '85 dBA', reason: 'exposure limit of NIOSH, in the list of sources' },
     { figure: '3 dB', reason: 'exchange rate of NIOSH, in the list of sources' },
     { figure: '80 dBA', reason: 'reference of WHO and ITU, in the list of sources' },
+  ],
+  numbers: [
+    { figure: '−18 dBFS', reason: 'alignment of EBU R 68, and of common practice' },
+    { figure: '0 dBu', reason: 'line-up that EBU R 68 is used with' },
+    { figure: '18 dBu', reason: 'full scale by EBU R 68: 18 dB above its line-up' },
+    { figure: '−20 dBFS', reason: 'reference of SMPTE RP 155' },
+    { figure: '+4 dBu', reason: 'reference of SMPTE RP 155, and of common practice' },
+    { figure: '24 dBu', reason: 'full scale by SMPTE RP 155: 20 dB above its reference' },
+    { figure: '22 dBu', reason: 'full scale of the rigs on the page' },
+    { figure: '1 dB', reason: 'how far a fader is pulled, and what one round of a loop loses' },
+    { figure: '6 dB', reason: 'how far a fader is pulled, and what one round of a loop loses' },
+    { figure: '0.2 dB', reason: 'tolerance of the means over combs in tests/published' },
+    { figure: '−4 dBu', reason: 'threshold of the compressor of the rig' },
+    { figure: '−100 dBu', reason: 'noise of the summing amplifier of its rig' },
+    { figure: '3 dB', reason: 'two sides count in power' },
+    { figure: '0 dB', reason: 'crest of a sine, by its meaning' },
+    { figure: '+15', settingOf: 'desk.ch1.trim' },
   ],
 };

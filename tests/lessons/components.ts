@@ -9,10 +9,12 @@ import {
   type Rig,
   simulate,
 } from '../../simulator/index.ts';
+import { ARTICLE_RIG, LESSON_RIG } from '../../src/components/lesson/course.ts';
+import { type Reading, readingText } from '../../src/components/lesson/reading.ts';
 import type { Component } from './lesson.ts';
-import { course, glossary } from './the-course.ts';
+import { course, glossary, sources } from './the-course.ts';
 
-/** What a lesson may hold, with the attributes that each must and may have. */
+/** What a lesson or an article may hold, with the attributes that each must and may have. */
 const ATTRIBUTES: Readonly<Record<string, { must: readonly string[]; may?: readonly string[] }>> = {
   Term: { must: ['id'] },
   Task: { must: ['id'] },
@@ -21,8 +23,12 @@ const ATTRIBUTES: Readonly<Record<string, { must: readonly string[]; may?: reado
   Caution: { must: [] },
   Picture: { must: ['caption', 'follow'], may: ['show', 'board', 'rig'] },
   Level: { must: ['source', 'output'], may: ['board', 'rig'] },
+  Reading: { must: ['of', 'at'], may: ['source', 'board', 'from', 'hz', 'rig'] },
+  Source: { must: ['id'] },
+  Formula: { must: [] },
+  Grid: { must: ['count'] },
+  Agreement: { must: [] },
 };
-const DEFAULT_RIG = 'net-loft';
 
 /** What is wrong with a component of a lesson. */
 export function faultsOf(component: Component): string[] {
@@ -49,17 +55,22 @@ function idFaults({ name, props: { id } }: Component): string[] {
     Task: [...course.scenarios.keys()],
     Quiz: [...course.quizzes.keys()],
     WalkThrough: [...course.walkThroughs.keys()],
+    Source: sources.map((source) => source.id),
   };
   const known = ids[name];
   return known && !known.includes(String(id)) ? [`there is no ${id}`] : [];
 }
 
 function boardFaults({ name, props }: Component): string[] {
-  if (name !== 'Picture' && name !== 'Level') return [];
-  const { rig: rigId = DEFAULT_RIG, board = {} } = props;
+  if (!['Picture', 'Level', 'Reading'].includes(name)) return [];
+  const { rig: rigId = name === 'Reading' ? ARTICLE_RIG : LESSON_RIG, board = {} } = props;
   const rig = course.rigs.get(String(rigId));
   if (!rig) return [`there is no rig ${rigId}`];
   try {
+    if (name === 'Reading') {
+      readingText(rig, props as unknown as Reading);
+      return [];
+    }
     const setup = { rig, board: boardOf('its board', rig, board as FileBoard) };
     const source = String(props[name === 'Picture' ? 'follow' : 'source']);
     const output = String(props['output'] ?? rig.outputs[0]?.id);

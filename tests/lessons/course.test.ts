@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { COURSE_FILE, checkCourse, type Kind } from '../../src/course/index.ts';
-import { course, errors, lessons } from './the-course.ts';
+import { articles, course, errors, lessons } from './the-course.ts';
 
-/** The component that puts a task of each kind into a lesson. */
+/** The component that puts a task of each kind into a lesson or an article. */
 const COMPONENTS: Partial<Record<Kind, string>> = {
   scenario: 'Task',
   quiz: 'Quiz',
@@ -35,8 +35,8 @@ describe.each(course.holdings)('$file', ({ file, kind, id }) => {
 
   const component = COMPONENTS[kind];
   if (component === undefined) return;
-  test('it stands in the lessons exactly once', () => {
-    const places = lessons.flatMap((lesson) =>
+  test('it stands in the lessons and articles exactly once', () => {
+    const places = [...lessons, ...articles].flatMap((lesson) =>
       lesson.components
         .filter(({ name, props }) => name === component && props['id'] === id)
         .map(({ line }) => `${lesson.file}:${line}`),

@@ -21,7 +21,7 @@ export type Piece =
   | { readonly kind: 'component'; readonly component: Component }
   | { readonly kind: 'words' };
 
-/** A lesson as its file has it. */
+/** A lesson or an article as its file has it. */
 export interface Lesson {
   readonly slug: string;
   readonly file: string;
@@ -37,23 +37,21 @@ export interface Lesson {
   readonly code: readonly string[];
 }
 
-const FOLDER = 'lessons/lessons';
-
-/** All lessons on disk, in the order of their names. */
-export const readLessons = (): Lesson[] =>
-  globSync(`${FOLDER}/*.mdx`)
+/** The lessons or articles in a folder, in the order of their names. */
+export const readLessons = (folder: string): Lesson[] =>
+  globSync(`${folder}/*.mdx`)
     .map((path) => path.replaceAll('\\', '/'))
     .sort()
     .map((file) => parseLesson(file, readFileSync(file, 'utf8')));
 
-/** Reads a lesson with the parser that the build uses. */
+/** Reads a lesson or an article with the parser that the build uses. */
 export function parseLesson(file: string, text: string): Lesson {
   const { frontmatter, content } = parseFrontmatter(text, { frontmatter: 'empty-with-lines' });
   const root = createProcessor().parse(content) as Root;
   const nodes = everyNode(root);
   const elements = nodes.filter(isElement);
   return {
-    slug: file.slice(FOLDER.length + 1).replace(/\.mdx$/, ''),
+    slug: file.slice(file.lastIndexOf('/') + 1).replace(/\.mdx$/, ''),
     file,
     frontmatter,
     pieces: root.children.map(pieceOf),

@@ -5,7 +5,7 @@ import { ALLOWED_FIGURES } from './allowed-figures.ts';
 import { faultsOf } from './components.ts';
 import { figuresIn } from './figures.ts';
 import type { Lesson, Piece } from './lesson.ts';
-import { course, glossary, lessons, repeated } from './the-course.ts';
+import { articles, course, glossary, lessons, repeated } from './the-course.ts';
 
 const WORDS = { least: 450, most: 950 };
 
@@ -130,7 +130,7 @@ describe.each(lessons)('$file', (lesson) => {
   });
 });
 
-test('figures are allowed only to lessons that there are', () => {
-  const slugs = lessons.map(({ slug }) => slug);
+test('figures are allowed only to lessons and articles that there are', () => {
+  const slugs = [...lessons, ...articles].map(({ slug }) => slug);
   expect(Object.keys(ALLOWED_FIGURES).filter((slug) => !slugs.includes(slug))).toEqual([]);
 });

@@ -13,7 +13,8 @@ import { readLessons } from './lesson.ts';
 
 /** The course of this repository as it lies on disk, read once for each file of tests. */
 export const { course, errors } = parseCourse(readCourseFiles('.'));
-export const lessons = readLessons();
+export const lessons = readLessons('lessons/lessons');
+export const articles = readLessons('lessons/articles');
 
 const readList = <Schema extends z.ZodMiniType>(file: string, schema: Schema) =>
   checkDocument(readDocument(file, readFileSync(file, 'utf8')), z.array(schema));

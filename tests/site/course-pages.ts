@@ -13,14 +13,19 @@ export const course: Course = readCourse(ROOT);
 const PREFIX = { Task: 'task', Quiz: 'quiz', WalkThrough: 'walk' } as const;
 type Component = keyof typeof PREFIX;
 
-/** Address of the page of the lesson that shows a task. @throws Error when no lesson of the course does. */
+/** Pages of the course by the file with their prose. */
+const PAGES: ReadonlyMap<string, string> = new Map([
+  ...course.lessons.map((slug) => [`lessons/lessons/${slug}.mdx`, `/lessons/${slug}/`] as const),
+  ['lessons/articles/numbers.mdx', '/numbers/'],
+]);
+
+/** Address of the page that shows a task. @throws Error when no lesson or article of the course does. */
 export function pageOf(component: Component, id: string): string {
-  const lesson = course.lessons.find((slug) => {
-    const text = readFileSync(`${ROOT}/lessons/lessons/${slug}.mdx`, 'utf8');
-    return new RegExp(`<${component}\\s[^>]*\\bid="${id}"`).test(text);
-  });
-  if (lesson) return `/lessons/${lesson}/`;
-  throw new Error(`Expected a lesson of the course to show ${component} ${id}, but none does.`);
+  for (const [file, address] of PAGES) {
+    const text = readFileSync(`${ROOT}/${file}`, 'utf8');
+    if (new RegExp(`<${component}\\s[^>]*\\bid="${id}"`).test(text)) return address;
+  }
+  throw new Error(`Expected a page of the course to show ${component} ${id}, but none does.`);
 }
 
 /** A task on a page. Its desk is the one whose fields begin with its id. */

@@ -5,7 +5,7 @@ import { expect, test } from './fixture.ts';
 
 test.use({ javaScriptEnabled: false });
 
-test('without script a lesson shows its prose, pictures, levels and ways, as they were computed at build', async ({
+test('without script a page of the course shows its prose, pictures, levels and ways, as they were computed at build', async ({
   page,
 }) => {
   for (const walkThrough of course.walkThroughs.values()) {
@@ -19,12 +19,12 @@ test('without script a lesson shows its prose, pictures, levels and ways, as the
       // Of a straight line there is nothing to see for Playwright, which wants an area.
       expect(await picture.locator('.light').count()).toBeGreaterThan(0);
     }
-    expect(await page.locator('figure.picture').count()).toBeGreaterThan(0);
     for (const computed of await page.locator('.computed').allTextContents()) {
-      expect(computed).toMatch(/\d dBu|silent/);
+      expect(computed).toMatch(/\d|silent/);
     }
 
-    const section = page.locator('section.walk-through');
+    const title = page.locator(`#walk-${id}-title`);
+    const section = page.locator('section.walk-through', { has: title });
     const setup = { rig, board: first.board };
     const solution = simulate(setup);
     await expect(section.getByText(plain(first.say))).toBeVisible();

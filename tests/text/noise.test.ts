@@ -9,6 +9,7 @@ import {
 } from '../../simulator/index.ts';
 import {
   clippingSentence,
+  compressionSentence,
   firstToClipSentence,
   headroomFigure,
   noiseSentence,
@@ -73,4 +74,12 @@ test('placeName() of the places that only a −10 dBV device has', () => {
 
 test('headroomFigure() has a sign only where something clips, and no end where nothing comes', () => {
   expect([8, 0, -2.54, Infinity].map(headroomFigure)).toEqual(['8.0', '0.0', '−2.5', '∞']);
+});
+
+test('compressionSentence() says by how much a compressor turns down, or that it does nothing', () => {
+  const place = 'rack.comp.compress';
+  expect(compressionSentence(netLoft, place, -4.46)).toMatch(
+    /^.*Compressor turns down by 4\.5 dB\.$/,
+  );
+  expect(compressionSentence(netLoft, place, 0)).toMatch(/Compressor turns nothing down\.$/);
 });

@@ -3,6 +3,7 @@ import { type Control, controls } from '../../simulator/index.ts';
 import {
   amountText,
   controlText,
+  frequencyText,
   gainText,
   levelFigure,
   levelText,
@@ -78,4 +79,15 @@ test('controlText() has a text for every control of a rig at its default', () =>
     expect(controlText(one, one.default)).toMatch(/\S/);
     expect(spokenControl(one, one.default)).not.toMatch(/[−∞%:]/);
   }
+});
+
+test('frequencyText() has three figures, and kilohertz from 1000 on', () => {
+  expect([46.875, 500, 999.4, 1000, 1258.9, 19_953].map(frequencyText)).toEqual([
+    '46.9 Hz',
+    '500 Hz',
+    '999 Hz',
+    '1 kHz',
+    '1.26 kHz',
+    '20 kHz',
+  ]);
 });

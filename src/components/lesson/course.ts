@@ -19,3 +19,6 @@ export function find<T>(kind: string, things: ReadonlyMap<string, T>, id: string
 
 /** The rig that lessons speak of when they name none. */
 export const LESSON_RIG = 'net-loft';
+
+/** The rig that readings in articles are of when they name none. */
+export const ARTICLE_RIG = 'four-strips';
