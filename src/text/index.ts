@@ -2,6 +2,7 @@
 
 export { claimSentence, heardSentence, probeText, shownSentence } from './claims.ts';
 export { findingSentence, mendingSentence, severityWord } from './findings.ts';
+export { loopSentence } from './loops.ts';
 export { moveText, spokenMove } from './moves.ts';
 export {
   clippingSentence,

@@ -1,16 +1,20 @@
 import { type Address, ownerOf, type Rig } from '../../simulator/index.ts';
 import { ownerName } from './places.ts';
 import { signed } from './quantities.ts';
+import { sentence } from './sentence.ts';
+
+/** A loop as it is told: its places in signal order, and its gain once round in dB. */
+interface ToldLoop {
+  readonly places: readonly Address[];
+  readonly gain: number;
+  readonly stable: boolean;
+}
+
+/** {@link loopText} as a sentence of its own. */
+export const loopSentence = (rig: Rig, loop: ToldLoop): string => sentence(loopText(rig, loop));
 
 /** What a loop is and what becomes of it: `A → B feed one another in a loop, −6.0 dB once round: …`. */
-export function loopText(
-  rig: Rig,
-  {
-    places,
-    gain,
-    stable,
-  }: { readonly places: readonly Address[]; readonly gain: number; readonly stable: boolean },
-): string {
+export function loopText(rig: Rig, { places, gain, stable }: ToldLoop): string {
   const gainRound = `${signed(gain)} dB once round`;
   const grows = 'what circulates grows, and there is no level to give';
   // Rings with stages in common add up: each may lose level while all together gain it.

@@ -42,9 +42,10 @@ describe('faultsOf()', () => {
 test.each([
   [0, 1e-9],
   [3.6e-14, 1e-9],
-  [2.7e-6, 5e-6],
+  [2.7e-6, 3e-6],
   [5e-6, 5e-6],
-  [5.8e-3, 0.01],
+  [5.2e-3, 0.006],
+  [9.3e-5, 1e-4],
   [1.01e-3, 2e-3],
 ])('stated(%f) is %f dB', (error, said) => {
   expect(stated(error)).toBe(said);

@@ -102,10 +102,10 @@ export function faultsOf(
 /** Below this, in dB, is rounding of double precision, which is not the same on every machine. */
 const ROUNDING_DB = 1e-9;
 
-/** An error as it is stated: rounded up to 1, 2 or 5 times a power of ten. */
+/** An error as it is stated: rounded up to one figure. */
 export function stated(errorDb: number): number {
   const least = Math.max(errorDb, ROUNDING_DB);
   const exponent = Math.floor(Math.log10(least));
-  const steps = [1, 2, 5, 10].map((step) => Number(`${step}e${exponent}`));
-  return steps.find((step) => step >= least) ?? least;
+  const near = Number(least.toExponential(0));
+  return near >= least ? near : Number((near + 10 ** exponent).toExponential(0));
 }

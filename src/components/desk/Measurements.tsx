@@ -1,7 +1,6 @@
 import {
   clippingStages,
   firstToClip,
-  judge,
   noiseAt,
   noiseShares,
   outputPlace,
@@ -11,8 +10,8 @@ import {
   clippingSentence,
   compressionSentence,
   firstToClipSentence,
+  loopSentence,
   noiseSentence,
-  reasonSentence,
 } from '../../text/index.ts';
 import { ResponsePlot } from './ResponsePlot.tsx';
 import type { Scene } from './scene.ts';
@@ -29,9 +28,10 @@ export function Measurements({ scene }: { scene: Scene }) {
   const compressors = compressorsIn(solution).map(({ place, gain }) =>
     compressionSentence(rig, place, gain),
   );
-  const loops = judge({ kind: 'no-loop' }, { setup, solution }).reasons.map((reason) =>
-    reasonSentence(rig, reason),
-  );
+  const loops = solution.loops.map(({ ring, gain, stable }) => {
+    const places = ring.map((stage) => solution.circuit.stages[stage]?.place ?? '');
+    return loopSentence(rig, { places, gain, stable });
+  });
   const sentences = [
     ...noises,
     firstToClipSentence(rig, firstToClip(solution)),
