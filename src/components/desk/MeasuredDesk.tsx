@@ -1,6 +1,11 @@
 import type { WalkThrough } from '../../../simulator/index.ts';
-import { Measurements } from './Measurements.tsx';
+import { laterView } from './later-view.tsx';
 import { WalkThroughDesk } from './WalkThroughDesk.tsx';
+
+const Measurements = laterView(
+  'The measurements',
+  async () => (await import('./Measurements.tsx')).Measurements,
+);
 
 /** A walk-through whose desk shows measurements as well. */
 export const MeasuredDesk = ({ walkThrough }: { walkThrough: WalkThrough }) => (
