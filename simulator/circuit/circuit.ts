@@ -64,8 +64,10 @@ export interface ActiveStage {
   readonly clip: Dbu;
 }
 
+/** Left and right of a stereo place. */
+export type Pair = readonly [left: number, right: number];
 /** The stages of a place: one, or left and right. */
-export type Legs = readonly [number] | readonly [left: number, right: number];
+export type Legs = readonly [number] | Pair;
 
 /** All stages and wires of a setup. */
 export interface Circuit {

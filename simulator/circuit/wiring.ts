@@ -3,7 +3,7 @@ import { type Address, LEGS, type Leg, part } from '../rig/address.ts';
 import type { Rig } from '../rig/schema.ts';
 import type { Db, Dbu } from '../units/level.ts';
 import type { PanRatios, StereoPanRatios } from '../units/pan.ts';
-import type { ActiveStage, Law, Legs, Signal, Stage, Wire } from './circuit.ts';
+import type { ActiveStage, Law, Legs, Pair, Signal, Stage, Wire } from './circuit.ts';
 import { type BuiltCircuit, movedBetween, noting, type Section } from './section.ts';
 
 const SUM: Law = { kind: 'sum' };
@@ -81,6 +81,8 @@ export class Wiring {
   }
 
   /** Adds a place that sums what will be wired to it. */
+  place(place: Address, width: 2, law?: Law): Pair;
+  place(place: Address, width: 1 | 2, law?: Law): Legs;
   place(place: Address, width: 1 | 2, law: Law = SUM): Legs {
     const legs: Legs =
       width === 1
@@ -101,22 +103,22 @@ export class Wiring {
    * Adds a stereo place fed from both sides of a pan: from one leg by two ratios, or side by side.
    * A ratio of 0 is a closed wire, so that a path that was panned away can still be named.
    */
-  panned(place: Address, from: Legs, { left, right }: PanRatios, law: Law = SUM): Legs {
+  panned(place: Address, from: Legs, { left, right }: PanRatios, law: Law = SUM): Pair {
     const to = this.place(place, 2, law);
     const [fromLeft, fromRight] = from.length === 2 ? from : [from[0], from[0]];
     this.wire(fromLeft, to[0], left);
-    this.wire(fromRight, to[1] ?? to[0], right);
+    this.wire(fromRight, to[1], right);
     return to;
   }
 
   /** Adds a stereo place fed from two legs by a stereo panner, which folds the far side into the near one. */
-  folded(place: Address, from: readonly [number, number], ratios: StereoPanRatios): Legs {
+  folded(place: Address, from: Pair, ratios: StereoPanRatios): Pair {
     const to = this.panned(place, from, {
       left: ratios.leftToLeft,
       right: ratios.rightToRight,
     });
     // Nothing folds over at the centre; a closed wire there would only seem to be a way.
-    if (ratios.leftToRight > 0) this.wire(from[0], to[1] ?? to[0], ratios.leftToRight);
+    if (ratios.leftToRight > 0) this.wire(from[0], to[1], ratios.leftToRight);
     if (ratios.rightToLeft > 0) this.wire(from[1], to[0], ratios.rightToLeft);
     return to;
   }

@@ -2,7 +2,7 @@ import { DEFAULT_BOARD } from '../board/board.ts';
 import { buildCircuit } from '../circuit/build-circuit.ts';
 import type { PlaceInFile } from '../file/read-document.ts';
 import { ownerOf } from '../rig/address.ts';
-import type { Contradiction } from '../rig/check-rig.ts';
+import type { Contradiction } from '../rig/contradiction.ts';
 import { controls } from '../rig/controls.ts';
 import type { Rig } from '../rig/schema.ts';
 import type { Claim, Probe } from './check.ts';

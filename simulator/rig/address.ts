@@ -15,6 +15,7 @@ export const LEGS = ['l', 'r'] as const satisfies readonly Leg[];
 
 export const BOX_MAIN: Owner = 'box.main';
 export const DESK_MAIN: Owner = 'desk.main';
+export const CONTROL_ROOM: Owner = 'desk.control';
 
 export const boxOwner = (id: string): Owner => `box.${id}`;
 export const deskOwner = (id: string): Owner => `desk.${id}`;

@@ -1,20 +1,32 @@
 import { nearestNames } from '../file/nearest-names.ts';
 import type { PlaceInFile } from '../file/read-document.ts';
 import { boxChannels, takesSends } from './box-channels.ts';
+import { deskContradictions } from './check-desk.ts';
+import type { Contradiction } from './contradiction.ts';
 import { type Misfit, misfitOf } from './control.ts';
 import { controls } from './controls.ts';
 import type { FileBoard, Rig } from './schema.ts';
 
-/** A contradiction inside a rig or board whose shape is right, at a place relative to it. */
-export interface Contradiction {
-  readonly at: PlaceInFile;
-  readonly expected: string;
-  readonly found: string;
-  readonly hint?: string;
-}
-
 const PARTS_OF_A_CHANNEL = ['source', 'sum', 'fader', 'mute', 'pan', 'to', 'main'];
-const PARTS_OF_A_STRIP = ['in', 'trim', 'polarity', 'insert', 'fader', 'mute', 'pan', 'main'];
+const PARTS_OF_A_STRIP = [
+  'in',
+  'path',
+  'trim',
+  'polarity',
+  'insert',
+  'fader',
+  'swap',
+  'cut',
+  'mute',
+  'pan',
+  'main',
+  'solo',
+  'safe',
+  'direct',
+];
+const PARTS_OF_THE_CONTROL_ROOM = ['listen', 'solo', 'mode', 'mono', 'level', 'out', 'main'];
+/** What an owner of the desk cannot be called. */
+const OWNERS_OF_A_DESK = ['main', 'control'];
 
 /** All contradictions of a rig; none when it can stand on a floor. */
 export function contradictionsIn(rig: Rig): Contradiction[] {
@@ -31,10 +43,11 @@ export function contradictionsIn(rig: Rig): Contradiction[] {
       ...places(rig.desk.subgroups, ['desk', 'subgroups']),
     ]),
     ...duplicates(places(rig.desk.stripTypes, ['desk', 'stripTypes'])),
+    ...duplicates(places(rig.desk.controlRoom?.inputs ?? [], ['desk', 'controlRoom', 'inputs'])),
     ...duplicates(places(rig.rack, ['rack'])),
     ...duplicates(places(rig.outputs, ['outputs'])),
     ...reservedIds(rig),
-    ...stripTypes(rig),
+    ...deskContradictions(rig),
     ...devices(rig),
   ];
   // The list of controls can only be trusted once the ids are sound.
@@ -158,6 +171,7 @@ function reservedIds(rig: Rig): Contradiction[] {
         hint: 'Choose another id.',
       }));
   const isChannelPart = (id: string) => PARTS_OF_A_CHANNEL.includes(id);
+  const isDeskOwner = (id: string) => OWNERS_OF_A_DESK.includes(id);
   const isStripPart = (id: string) => PARTS_OF_A_STRIP.includes(id);
   return [
     ...refuse(places(rig.box.tracks, ['box', 'tracks']), (id) => id === 'main'),
@@ -178,58 +192,18 @@ function reservedIds(rig: Rig): Contradiction[] {
       const sends = buses.filter(takesSends).map(({ id }) => id);
       return refuse(places(plugins, at), (id) => isChannelPart(id) || sends.includes(id));
     }),
-    ...refuse(places(rig.desk.strips, ['desk', 'strips']), (id) => id === 'main'),
-    ...refuse(places(rig.desk.auxes, ['desk', 'auxes']), isStripPart),
-    ...refuse(places(rig.desk.subgroups, ['desk', 'subgroups']), isStripPart),
-  ];
-}
-
-function stripTypes(rig: Rig): Contradiction[] {
-  const { stripTypes, strips } = rig.desk;
-  const ids = stripTypes.map(({ id }) => id);
-  return [
-    ...strips.flatMap(({ type }, index): Contradiction[] =>
-      ids.includes(type)
-        ? []
-        : [
-            {
-              at: ['desk', 'strips', index, 'type'],
-              expected: `one of the strip types ${ids.join(', ')}`,
-              found: `"${type}"`,
-            },
-          ],
+    ...refuse(places(rig.desk.strips, ['desk', 'strips']), isDeskOwner),
+    ...refuse(
+      places(rig.desk.auxes, ['desk', 'auxes']),
+      (id) => isDeskOwner(id) || isStripPart(id),
     ),
-    ...stripTypes.flatMap(({ stages, taps, stereo }, index): Contradiction[] => {
-      const at = ['desk', 'stripTypes', index];
-      const twice = stages.find((stage, order) => stages.indexOf(stage) !== order);
-      // Behind the pan of a mono strip there are two legs, and its insert has jacks for one.
-      const lateInsert =
-        !stereo && stages.includes('pan') && stages.indexOf('insert') > stages.indexOf('pan');
-      const strayTaps = (['pre', 'post'] as const).filter((tap) => !stages.includes(taps[tap]));
-      return [
-        ...(twice
-          ? [{ at: [...at, 'stages'], expected: 'each stage once', found: `${twice} twice` }]
-          : []),
-        ...(stages.includes('pan')
-          ? []
-          : [{ at: [...at, 'stages'], expected: 'a pan stage', found: stages.join(', ') }]),
-        ...(lateInsert
-          ? [
-              {
-                at: [...at, 'stages'],
-                expected: 'the insert before the pan',
-                found: stages.join(', '),
-              },
-            ]
-          : []),
-        ...strayTaps.map((tap) => ({
-          at: [...at, 'taps', tap],
-          expected: `one of the stages ${stages.join(', ')}`,
-          found: taps[tap],
-          hint: 'A tap is a place in the list of stages.',
-        })),
-      ];
-    }),
+    ...refuse(
+      places(rig.desk.subgroups, ['desk', 'subgroups']),
+      (id) => isDeskOwner(id) || isStripPart(id),
+    ),
+    ...refuse(places(rig.desk.controlRoom?.inputs ?? [], ['desk', 'controlRoom', 'inputs']), (id) =>
+      PARTS_OF_THE_CONTROL_ROOM.includes(id),
+    ),
   ];
 }
 

@@ -1,19 +1,11 @@
-import {
-  type Address,
-  DESK_MAIN,
-  deskOwner,
-  type Owner,
-  ownerOf,
-  rackOwner,
-  stripTypeOf,
-} from './address.ts';
+import { type Address, ownerOf, rackOwner } from './address.ts';
 import { boxControls } from './box-controls.ts';
 import { type Control, type ControlValue, NONE } from './control.ts';
-import { fader, pan, tapSwitch, toggle, trim } from './control-makers.ts';
+import { deskControls } from './desk-controls.ts';
 import { deviceControls } from './device-controls.ts';
 import { jacks } from './jacks.ts';
 import { fullLabel, ownerLabel, partLabel } from './labels.ts';
-import type { Rig, Strip } from './schema.ts';
+import type { Rig } from './schema.ts';
 
 /** Every control of a rig by its address, owner by owner, in signal order. */
 export type Controls = ReadonlyMap<Address, Control>;
@@ -36,10 +28,7 @@ export function controls(rig: Rig): Controls {
 function list(rig: Rig): Controls {
   const every = [
     ...boxControls(rig),
-    ...rig.desk.strips.flatMap((strip) => deskStrip(rig, strip)),
-    ...rig.desk.auxes.flatMap(({ id }) => [fader(rig, deskOwner(id), 'level')]),
-    ...rig.desk.subgroups.flatMap(({ id }) => subgroup(rig, deskOwner(id))),
-    fader(rig, DESK_MAIN, 'fader'),
+    ...deskControls(rig),
     ...rig.rack.flatMap(({ id, kind }) => deviceControls(rig, rackOwner(id), kind)),
     ...cords(rig),
   ];
@@ -57,33 +46,6 @@ function rigDefault(rig: Rig, control: Control): ControlValue {
   if (value === undefined) return control.default;
   return value === '-inf' && control.kind === 'gain' ? -Infinity : value;
 }
-
-function deskStrip(rig: Rig, strip: Strip): Control[] {
-  const owner = deskOwner(strip.id);
-  const ofStage = {
-    trim: () => [trim(rig, owner, 'trim')],
-    polarity: () => [toggle(rig, owner, 'polarity')],
-    insert: () => [],
-    fader: () => [fader(rig, owner, 'fader')],
-    mute: () => [toggle(rig, owner, 'mute')],
-    pan: () => [pan(rig, owner)],
-  };
-  return [
-    ...stripTypeOf(rig, strip).stages.flatMap((stage) => ofStage[stage]()),
-    ...rig.desk.auxes.flatMap(({ id, tap }) => [
-      fader(rig, owner, id, -Infinity),
-      ...(tap === 'switchable' ? [tapSwitch(rig, owner, id)] : []),
-    ]),
-    ...rig.desk.subgroups.map(({ id }) => toggle(rig, owner, id)),
-    toggle(rig, owner, 'main', true),
-  ];
-}
-
-const subgroup = (rig: Rig, owner: Owner): Control[] => [
-  fader(rig, owner, 'fader'),
-  toggle(rig, owner, 'mute'),
-  toggle(rig, owner, 'main', true),
-];
 
 function cords(rig: Rig): Control[] {
   const { inputs, outputs } = jacks(rig);

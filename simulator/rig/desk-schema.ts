@@ -23,6 +23,21 @@ export const stripTypeSchema = z.strictObject({
       post: stripStage.check(z.describe('The stage before a send that is taken after the fader.')),
     })
     .check(z.describe('After which stage a send is taken: before the fader, and after it.')),
+  directOut: z
+    .optional(stripStage)
+    .check(
+      z.describe(
+        'The stage after which its direct output is taken: a jack of its own. Left out, it has none.',
+      ),
+    ),
+  auxes: z
+    .optional(z.array(slug).check(z.maxLength(32)))
+    .check(z.describe('Ids of the auxes that it has sends to; left out, all.')),
+  assigns: z
+    .optional(z.array(slug).check(z.maxLength(33)))
+    .check(
+      z.describe('Ids of the subgroups, and main, that it can be assigned to; left out, all.'),
+    ),
 });
 
 const deskNoiseSchema = z.strictObject({
@@ -39,6 +54,31 @@ const deskNoiseSchema = z.strictObject({
   ),
 });
 
+/** What a subgroup takes of what is assigned to it. */
+export const SUBGROUP_SIDES = ['both', 'left', 'right'] as const;
+
+/** What a solo switch does. */
+export const SOLO_MODES = ['in-place', 'pfl', 'afl'] as const;
+
+const subgroupSchema = z.strictObject({
+  id: slug,
+  label,
+  takes: z
+    ._default(z.enum(SUBGROUP_SIDES), 'both')
+    .check(
+      z.describe(
+        'Which sides of the strips come to it: both make it stereo; with left or right it is mono, and pans choose between two such.',
+      ),
+    ),
+  main: z
+    ._default(z.boolean(), true)
+    .check(
+      z.describe(
+        'Whether it can be assigned to the main bus: a mono one to its left, its right or both. One that cannot leaves by its jacks alone.',
+      ),
+    ),
+});
+
 export const deskSchema = z.strictObject({
   panLaw,
   noise: z.prefault(deskNoiseSchema, {}).check(z.describe('What its stages add of their own.')),
@@ -53,6 +93,13 @@ export const deskSchema = z.strictObject({
         mark,
         label,
         type: slug.check(z.describe('Id of its strip type.')),
+        inline: z
+          .optional(slug)
+          .check(
+            z.describe(
+              'Id of another strip, whose second path this one is, as on an in-line desk. It is fed from its own jack or by what the first path has after its fader, and the two can swap their faders.',
+            ),
+          ),
       }),
     )
     .check(z.minLength(1), z.maxLength(256), z.describe('The strips, from left to right.')),
@@ -73,10 +120,26 @@ export const deskSchema = z.strictObject({
     )
     .check(z.describe('Aux buses. Every strip has a send to each.')),
   subgroups: z
-    ._default(z.array(z.strictObject({ id: slug, label })).check(z.maxLength(32)), [])
+    ._default(z.array(subgroupSchema).check(z.maxLength(32)), [])
+    .check(z.describe('Each has an insert, a fader, a mute, output jacks, and mostly an assign.')),
+  solo: z
+    .optional(z.array(z.enum(SOLO_MODES)).check(z.minLength(1), z.maxLength(SOLO_MODES.length)))
     .check(
       z.describe(
-        'Each is a stereo pair with an insert, a fader, a mute and an assign to the main bus.',
+        'What its solo switches can do: in-place closes the mutes of all strips that are neither soloed nor solo-safe; pfl and afl listen in the control room, before the fader or after all stages. With more than one of them there is a switch between them; the first is the default. Left out, it has no solo.',
+      ),
+    ),
+  controlRoom: z
+    .optional(
+      z.strictObject({
+        inputs: z
+          ._default(z.array(z.strictObject({ id: slug, label })).check(z.maxLength(8)), [])
+          .check(z.describe('Stereo inputs that one can listen to in place of the main bus.')),
+      }),
+    )
+    .check(
+      z.describe(
+        'What one listens with at the desk: main bus, inputs or what is soloed, a level, and a mono switch.',
       ),
     ),
 });

@@ -1,5 +1,6 @@
 import {
   type Address,
+  CONTROL_ROOM,
   converterPlace,
   DESK_MAIN,
   deskOwner,
@@ -14,6 +15,7 @@ import {
   stripTypeOf,
 } from './address.ts';
 import type { Rig } from './schema.ts';
+import { isStereoAfter, isStereoSubgroup } from './strip-routes.ts';
 
 /** The sockets of a room, in the order in which a signal meets their owners. */
 export interface Jacks {
@@ -44,15 +46,27 @@ export function jacks(rig: Rig): Jacks {
     add({ inputs: [converterPlace(lineIn(number))] });
   }
   for (const strip of rig.desk.strips) {
-    const { stereo, stages } = stripTypeOf(rig, strip);
+    const type = stripTypeOf(rig, strip);
     const owner = deskOwner(strip.id);
-    add({ inputs: legsOf(part(owner, 'in'), stereo) });
-    if (stages.includes('insert')) add(insertJacks(owner, stereo));
+    add({ inputs: legsOf(part(owner, 'in'), type.stereo) });
+    if (type.stages.includes('insert')) add(insertJacks(owner, type.stereo));
+    const { directOut } = type;
+    if (directOut) {
+      add({ outputs: legsOf(part(owner, 'direct'), isStereoAfter(type, directOut)) });
+    }
   }
   for (const aux of rig.desk.auxes) add({ outputs: [part(deskOwner(aux.id), 'out')] });
-  for (const owner of [...rig.desk.subgroups.map(({ id }) => deskOwner(id)), DESK_MAIN]) {
-    add(insertJacks(owner, true));
-    add({ outputs: legsOf(part(owner, 'out'), true) });
+  const addBus = (owner: Owner, isStereo: boolean) => {
+    add(insertJacks(owner, isStereo));
+    add({ outputs: legsOf(part(owner, 'out'), isStereo) });
+  };
+  for (const one of rig.desk.subgroups) addBus(deskOwner(one.id), isStereoSubgroup(one));
+  addBus(DESK_MAIN, true);
+  if (rig.desk.controlRoom) {
+    for (const { id } of rig.desk.controlRoom.inputs) {
+      add({ inputs: legsOf(part(CONTROL_ROOM, id), true) });
+    }
+    add({ outputs: legsOf(part(CONTROL_ROOM, 'out'), true) });
   }
   for (const device of rig.rack) add({ inputs: deviceIns(device), outputs: deviceOuts(device) });
   for (const output of rig.outputs) add({ inputs: outputJacks(output) });

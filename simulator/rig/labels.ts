@@ -38,6 +38,21 @@ const PARTS: Readonly<Record<string, string>> = {
   in: 'input',
   out: 'output',
   on: 'on',
+  solo: 'solo',
+  safe: 'solo-safe',
+  cut: 'cut by the solo of others',
+  swap: 'swap of the two faders',
+  direct: 'direct out',
+};
+
+/** Parts of the control room. */
+const CONTROL_ROOM_PARTS: Readonly<Record<string, string>> = {
+  listen: 'listens to',
+  solo: 'what is soloed',
+  mode: 'solo mode',
+  mono: 'mono',
+  level: 'level',
+  out: 'output',
 };
 
 /** Name of an owner as a person reads it: `Strip 3 Tenor`, `Tenor track`, `Main bus`. Its id where it has none. */
@@ -57,6 +72,7 @@ export function ownerLabel(rig: Rig, owner: Owner): string {
       return id.replace(/^out/, 'Output ').replace(/^in/, 'Converter input ');
     case 'desk': {
       if (id === 'main') return 'Main bus';
+      if (id === 'control') return 'Control room';
       const strip = rig.desk.strips.find((one) => one.id === id);
       if (strip) return `Strip ${strip.mark} ${strip.label}`;
       const aux = labelIn(rig.desk.auxes);
@@ -82,6 +98,11 @@ export function partLabel(rig: Rig, address: Address): string {
 function sideless(rig: Rig, section: string, id: string, name: string): string {
   if (section === 'converter') return id.startsWith('in') ? 'jack' : '';
   if (section === 'out') return 'input';
+  if (section === 'desk' && id === 'control') {
+    const input = rig.desk.controlRoom?.inputs.find((one) => one.id === name);
+    return input ? `input ${input.label}` : (CONTROL_ROOM_PARTS[name] ?? name);
+  }
+  if (section === 'desk' && name === 'path') return 'fed from';
   if (name === 'in') return section === 'desk' ? 'line input' : 'input';
   if (name === 'main') return section === 'box' ? 'main feed' : 'assign to the main bus';
   if (name === 'pan' && isStereoStrip(rig, id)) return 'balance';

@@ -7,7 +7,12 @@ import {
   type pluginSchema,
   type trackSchema,
 } from './box-schema.ts';
-import { deskSchema, type STRIP_STAGES, type stripTypeSchema } from './desk-schema.ts';
+import {
+  deskSchema,
+  type SOLO_MODES,
+  type STRIP_STAGES,
+  type stripTypeSchema,
+} from './desk-schema.ts';
 import { clip, DEVICE_KINDS, label, noise, slug, stereo } from './schema-fields.ts';
 
 /**
@@ -89,6 +94,8 @@ export type Capture = z.output<typeof captureSchema>;
 export type Strip = Rig['desk']['strips'][number];
 export type StripType = z.output<typeof stripTypeSchema>;
 export type StripStage = (typeof STRIP_STAGES)[number];
+export type Subgroup = Rig['desk']['subgroups'][number];
+export type SoloMode = (typeof SOLO_MODES)[number];
 export type Aux = Rig['desk']['auxes'][number];
 export type Device = z.output<typeof deviceSchema>;
 export type Output = z.output<typeof outputSchema>;

@@ -74,6 +74,15 @@ export function balance(position: number): PanRatios {
   return { left: (turn > 0 ? far : 1) as Ratio, right: (turn < 0 ? far : 1) as Ratio };
 }
 
+/**
+ * Ratios of a mono switch that is on: both sides get the mean of the two, so that what stands in the middle keeps
+ * its level, and what differs between them falls away. Common practice, no source.
+ */
+export function monoSwitch(): StereoPanRatios {
+  const half = 0.5 as Ratio;
+  return { leftToLeft: half, leftToRight: half, rightToLeft: half, rightToRight: half };
+}
+
 function within(position: number): number {
   if (!(position >= -1 && position <= 1)) {
     throw new RangeError(`A pan position must lie between -1 and 1, but got ${position}.`);

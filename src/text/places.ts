@@ -1,5 +1,6 @@
 import {
   type Address,
+  CONTROL_ROOM,
   type Owner,
   outputPlace,
   ownerLabel,
@@ -16,7 +17,8 @@ const GOAL = /^(.+?) to (.+)$/;
 export function ownerName(rig: Rig, owner: Owner): string {
   const [section, id] = owner.split('.');
   const label = ownerLabel(rig, owner);
-  if (id === 'main') return `the ${label.charAt(0).toLowerCase()}${label.slice(1)}`;
+  if (id === 'main' || owner === CONTROL_ROOM)
+    return `the ${label.charAt(0).toLowerCase()}${label.slice(1)}`;
   if (section === 'rack') return `the ${label}`;
   if (section !== 'box') return label;
   const bus = rig.box.buses.find((one) => one.id === id);

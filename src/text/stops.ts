@@ -39,12 +39,22 @@ export function closedText(rig: Rig, place: Address): string {
   const owner = ownerName(rig, `${section}.${id}`);
   if (part === 'mute') return `the mute of ${owner} is on`;
   if (part === 'pan') return `the pan of ${owner} is turned all the way to the other side`;
+  if (part === 'cut') return `${owner} is cut by the solo of another strip`;
+  if (part === 'solo') return `${owner} is not soloed`;
+  if (part === 'path') return `${owner} is fed from elsewhere`;
+  if (part === 'listen') return `the control room listens to something else`;
   if (part === 'main' && section === 'box') return `the main feed of ${owner} is off`;
-  if (part === 'main') return `${owner} is not assigned to the main bus`;
+  if (part === 'main') return `${owner} is not assigned to ${mainBus(rig, id)}`;
   const subgroup = rig.desk.subgroups.find((one) => one.id === part);
   if (subgroup) return `${owner} is not assigned to ${subgroup.label}`;
   return `${placeName(rig, place)} is closed`;
 }
+
+/** The main bus, or the side of it that a mono subgroup is not assigned to. */
+const mainBus = (rig: Rig, id: string): string =>
+  rig.desk.subgroups.some((one) => one.id === id && one.takes !== 'both')
+    ? 'that side of the main bus'
+    : 'the main bus';
 
 /** A place that the source comes to and that leads no further. */
 function endText(rig: Rig, place: Address): string {

@@ -1,4 +1,5 @@
 import {
+  CONTROL_ROOM,
   controls,
   numberAt,
   type Owner,
@@ -54,6 +55,16 @@ function clauseOf(setup: Setup, path: Path, step: PathStep, index: number): stri
       const position = control ? numberAt(setup, place) : 0;
       return position === 0 ? [] : [`is panned ${panText(position)}`];
     }
+    case 'path': {
+      const before = path.steps[index - 1]?.place ?? '';
+      return ownerOf(before) === owner
+        ? []
+        : [
+            `goes after the fader of ${ownerName(rig, ownerOf(before))} to ${ownerName(rig, owner)}`,
+          ];
+    }
+    case 'solo':
+      return owner === CONTROL_ROOM ? [] : [`is soloed on ${ownerName(rig, owner)}`];
     case 'sum':
       // A send names its bus already, and the sum inside a device is no station.
       return cameBySend(setup, path, index) || device !== undefined

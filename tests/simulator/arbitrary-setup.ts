@@ -81,8 +81,20 @@ export function arbitraryRig({ devices = ['gain', 'compressor', 'reverb'] }: Set
     tap: fc.constantFrom(...AUX_TAPS, undefined),
     captures: fc.boolean(),
   });
+  // What larger desks have: solo and a control room, direct outs, an in-line strip, mono subgroups.
+  const desk = fc.record({
+    solo: fc.constantFrom(undefined, ['in-place'], ['afl', 'in-place'], ['pfl', 'afl', 'in-place']),
+    isInline: fc.boolean(),
+    hasDirect: fc.boolean(),
+    subgroup: fc.constantFrom(
+      {},
+      { takes: 'left' },
+      { takes: 'right', main: false },
+      { main: false },
+    ),
+  });
   return fc
-    .record({ counts, rack, laws, orders, tracks, taps, inBox })
+    .record({ counts, rack, laws, orders, tracks, taps, inBox, desk })
     .map(
       ({
         counts: many,
@@ -92,6 +104,7 @@ export function arbitraryRig({ devices = ['gain', 'compressor', 'reverb'] }: Set
         tracks: recorded,
         taps: tap,
         inBox: box,
+        desk: { solo, isInline, hasDirect, subgroup },
       }) => {
         const plugins = (kinds: readonly Device['kind'][]) =>
           named(kinds.length, 'plugin').map((one, index) => ({ ...one, kind: kinds[index] }));
@@ -103,7 +116,11 @@ export function arbitraryRig({ devices = ['gain', 'compressor', 'reverb'] }: Set
           stereo: id === 'wide',
           stages: order[id].stages,
           taps: { pre: order[id].pre, post: order[id].post },
+          ...(hasDirect && id === 'narrow' ? { directOut: 'fader' } : {}),
         });
+        const strips = strip('narrow', many.strips, 'ch').map((one) =>
+          isInline && one.id === 'ch2' ? { ...one, inline: 'ch1' } : one,
+        );
         const data = {
           id: 'random',
           label: 'A random room',
@@ -126,12 +143,17 @@ export function arbitraryRig({ devices = ['gain', 'compressor', 'reverb'] }: Set
           desk: {
             panLaw: law.desk,
             stripTypes: [type('narrow'), type('wide')],
-            strips: [...strip('narrow', many.strips, 'ch'), ...strip('wide', many.returns, 'ret')],
+            strips: [...strips, ...strip('wide', many.returns, 'ret')],
             auxes: named(many.auxes, 'aux').map((one, index) => ({
               ...one,
               tap: tap[index] ?? 'pre',
             })),
-            subgroups: named(many.subgroups, 'sub'),
+            subgroups: named(many.subgroups, 'sub').map((one, index) =>
+              index === 0 ? { ...one, ...subgroup } : one,
+            ),
+            ...(solo
+              ? { solo, controlRoom: { inputs: [{ id: 'back', label: 'From the box' }] } }
+              : {}),
           },
           rack: named(shelf.length, 'device').map((one, index) => {
             const { kind = 'gain', inputs = 1, more = false } = shelf[index] ?? {};
@@ -197,7 +219,7 @@ function arbitraryMove(control: Control): fc.Arbitrary<ControlValue | undefined>
     }
     case 'switch':
       return fc.oneof(
-        { weight: control.label === 'mute' ? 12 : 3, arbitrary: alone },
+        { weight: ['mute', 'solo'].includes(control.label) ? 12 : 3, arbitrary: alone },
         { weight: 1, arbitrary: fc.constant(!control.default) },
       );
     case 'pan':

@@ -1,6 +1,7 @@
 import { stagesOf } from '../../circuit/circuit.ts';
 import { type Address, boxOwner, deskOwner, ownerOf, part } from '../../rig/address.ts';
 import { controls } from '../../rig/controls.ts';
+import { sendersTo } from '../../rig/strip-routes.ts';
 import { type Stop, stopAfter, stopOf } from '../stops.ts';
 import type { Finding, Severity } from './finding.ts';
 import { findInserts } from './inserts.ts';
@@ -9,6 +10,7 @@ import {
   feedersOf,
   idOf,
   loudestAt,
+  openerOf,
   reachedFrom,
   type Survey,
   stagesAt,
@@ -61,7 +63,7 @@ export function findTracksNowhere(survey: Survey): Finding[] {
     if (toldAt.some((stage) => reached.has(stage))) return [];
     const nearest = nearestStop(survey, (output) => stopOf(survey.solution, id, output));
     if (!nearest) return [];
-    const mendAt = mendStop(nearest.stop) ?? part(boxOwner(id), 'to');
+    const mendAt = mendStop(survey, nearest.stop) ?? part(boxOwner(id), 'to');
     const severity = severityOf(survey, nearest.stop);
     return [{ code: 'goes-nowhere', severity, source: id, ...nearest, mendAt, follow: id }];
   });
@@ -69,12 +71,11 @@ export function findTracksNowhere(survey: Survey): Finding[] {
 
 /** Open sends into an aux from which no open way leads to an output. */
 export function findSendsNowhere(survey: Survey): Finding[] {
-  const { strips, auxes } = survey.setup.rig.desk;
-  return auxes.flatMap(({ id }): Finding[] => {
+  return survey.setup.rig.desk.auxes.flatMap(({ id }): Finding[] => {
     const aux = deskOwner(id);
     const sum = part(aux, 'sum');
     if (stagesAt(survey, sum).some((stage) => survey.heard.has(stage))) return [];
-    const sends = strips
+    const sends = sendersTo(survey.setup.rig, id)
       .map((strip) => part(deskOwner(strip.id), id))
       .filter((send) => carries(survey, send));
     const [first] = sends;
@@ -88,7 +89,7 @@ export function findSendsNowhere(survey: Survey): Finding[] {
         aux,
         sends,
         ...nearest,
-        mendAt: mendStop(nearest.stop) ?? part(aux, 'out'),
+        mendAt: mendStop(survey, nearest.stop) ?? part(aux, 'out'),
         follow: loudestAt(survey, first),
       },
     ];
@@ -108,14 +109,19 @@ function nearestStop(
 }
 
 const closedCount = (stop: Stop): number => (stop.code === 'closed' ? stop.places.length : 0);
-const mendStop = (stop: Stop): Address | undefined =>
-  stop.code === 'closed' ? stop.places[0] : undefined;
+
+/** The control to begin with at a stop; nothing where a cord is missing. */
+export function mendStop(survey: Survey, stop: Stop): Address | undefined {
+  const [closed] = stop.code === 'closed' ? stop.places : [];
+  return closed === undefined ? undefined : openerOf(survey, closed);
+}
 
 /** What is only turned down or muted may be meant so. */
 function severityOf({ setup }: Survey, stop: Stop): Severity {
   if (stop.code === 'no-way') return 'fault';
   const known = controls(setup.rig);
   const isTurnedDown = (place: Address) =>
-    known.get(place)?.kind === 'gain' || place === part(ownerOf(place), 'mute');
+    known.get(place)?.kind === 'gain' ||
+    ['mute', 'cut'].some((name) => place === part(ownerOf(place), name));
   return stop.places.every(isTurnedDown) ? 'note' : 'fault';
 }

@@ -8,6 +8,7 @@ import { type Dbu, levelOfPower } from '../../units/level.ts';
 import { passes } from '../path.ts';
 import { paths } from '../paths.ts';
 import { stopOf } from '../stops.ts';
+import { mendStop } from './dead-ends.ts';
 import type { Finding } from './finding.ts';
 import { idOf, isLed, loudestAt, type Survey } from './survey.ts';
 
@@ -114,8 +115,8 @@ function sourceAmiss(
     const missing = hasLeft ? 'r' : 'l';
     const severity = isStereo ? 'fault' : 'note';
     const stop = stopOf(survey.solution, part(track.id, missing), output);
-    const closed = stop.code === 'closed' ? stop.places[0] : undefined;
-    return [{ code: 'leg-missing', severity, missing, stop, ...told, mendAt: closed ?? mendAt }];
+    const opener = mendStop(survey, stop);
+    return [{ code: 'leg-missing', severity, missing, stop, ...told, mendAt: opener ?? mendAt }];
   }
   if (!isStereo) return [];
   const [leftTilt, rightTilt] = [tiltOf(left), tiltOf(right)];

@@ -1,4 +1,5 @@
 import { type Address, deskOwner, type Owner, ownerOf, part } from '../../rig/address.ts';
+import { sendersTo } from '../../rig/strip-routes.ts';
 import type { Finding } from './finding.ts';
 import { carries, loudestAt, placeOf, reachedFrom, type Survey, stagesAt } from './survey.ts';
 
@@ -62,7 +63,7 @@ export function findPostFaderHeadphones(survey: Survey): Finding[] {
 }
 
 const openSends = (survey: Survey, aux: string): Address[] =>
-  survey.setup.rig.desk.strips
+  sendersTo(survey.setup.rig, aux)
     .map(({ id }) => part(deskOwner(id), aux))
     .filter((send) => carries(survey, send));
 

@@ -1,8 +1,9 @@
-import { pickAt, type Setup } from '../../board/board.ts';
+import { isOn, pickAt, type Setup } from '../../board/board.ts';
 import { stagesOf } from '../../circuit/circuit.ts';
 import {
   type Address,
   boxOwner,
+  deskOwner,
   type Owner,
   outputPlace,
   ownerOf,
@@ -38,6 +39,13 @@ export function surveyOf(setup: Setup, solution: Solution): Survey {
   });
   const goals = outputs.flatMap((output) => stagesOf(circuit, output));
   return { setup, solution, outputs, next, heard: stagesLeadingTo(circuit, goals) };
+}
+
+/** The control that opens a closed place: its own; of a strip that is cut, the solo that cuts it. */
+export function openerOf({ setup }: Survey, place: Address): Address {
+  if (place !== part(ownerOf(place), 'cut')) return place;
+  const solos = setup.rig.desk.strips.map(({ id }) => part(deskOwner(id), 'solo'));
+  return solos.find((solo) => isOn(setup, solo)) ?? place;
 }
 
 /** Whether anything sounds at a place; also where a loop leaves no level. */

@@ -1,0 +1,9 @@
+import type { PlaceInFile } from '../file/read-document.ts';
+
+/** A contradiction inside a rig or board whose shape is right, at a place relative to it. */
+export interface Contradiction {
+  readonly at: PlaceInFile;
+  readonly expected: string;
+  readonly found: string;
+  readonly hint?: string;
+}
