@@ -1,46 +1,37 @@
 import type { PlaceInFile } from '../file/read-document.ts';
+import { stripTypeContradictions } from './check-strip-types.ts';
 import type { Contradiction } from './contradiction.ts';
 import type { Rig, StripType } from './schema.ts';
 
 /** What contradicts itself in the desk of a rig: strip types, in-line strips, and solo. */
 export const deskContradictions = (rig: Rig): Contradiction[] => [
-  ...rig.desk.strips.flatMap((_, index) => stripContradictions(rig, index)),
+  ...stripTypeContradictions(rig),
+  ...rig.desk.strips.flatMap((_, index) => inlineContradictions(rig, index)),
   ...rig.desk.stripTypes.flatMap((type, index) =>
     typeContradictions(rig, type, ['desk', 'stripTypes', index]),
   ),
   ...soloContradictions(rig),
 ];
 
+/** What a type says of the rest of the desk: its direct out, its auxes and buses, and the mute that a solo closes. */
 function typeContradictions({ desk }: Rig, type: StripType, at: PlaceInFile): Contradiction[] {
-  const { stages, taps, stereo, directOut, auxes = [], assigns = [] } = type;
+  const { stages, directOut, auxes = [], assigns = [] } = type;
   const found: Contradiction[] = [];
-  const inStages = [...at, 'stages'];
   const list = stages.join(', ');
-  const twice = stages.find((stage, order) => stages.indexOf(stage) !== order);
-  if (twice) found.push({ at: inStages, expected: 'each stage once', found: `${twice} twice` });
-  if (!stages.includes('pan')) {
-    found.push({ at: inStages, expected: 'a pan stage', found: list });
-  }
-  // Behind the pan of a mono strip there are two legs, and its insert has jacks for one.
-  const isLate = stages.includes('pan') && stages.indexOf('insert') > stages.indexOf('pan');
-  if (!stereo && isLate) {
-    found.push({ at: inStages, expected: 'the insert before the pan', found: list });
-  }
   if (desk.solo?.includes('in-place') && !stages.includes('mute')) {
     found.push({
-      at: inStages,
-      expected: 'a mute stage, which a solo in place of other strips closes',
+      at: [...at, 'stages'],
+      expected: 'a mute stage, which the solo of another strip closes',
       found: list,
+      hint: 'Add mute where the strip has it, or take in-place out of solo.',
     });
   }
-  const taken = { 'taps.pre': taps.pre, 'taps.post': taps.post, directOut };
-  for (const [field, stage] of Object.entries(taken)) {
-    if (stage === undefined || stages.includes(stage)) continue;
+  if (directOut !== undefined && !stages.includes(directOut)) {
     found.push({
-      at: [...at, ...field.split('.')],
-      expected: `one of the stages ${list}`,
-      found: stage,
-      hint: 'A tap is a place in the list of stages.',
+      at: [...at, 'directOut'],
+      expected: 'a stage of the strip',
+      found: directOut,
+      hint: `Name one of ${list}.`,
     });
   }
   const known = {
@@ -50,54 +41,56 @@ function typeContradictions({ desk }: Rig, type: StripType, at: PlaceInFile): Co
   for (const [field, { given, ids }] of Object.entries(known)) {
     given.forEach((id, index) => {
       if (ids.includes(id)) return;
-      found.push({
-        at: [...at, field, index],
-        expected: `one of ${ids.join(', ') || 'none: the desk has none'}`,
-        found: `"${id}"`,
-      });
+      const hint = ids.length > 0 ? `Name one of ${ids.join(', ')}.` : 'The desk has none.';
+      const expected = field === 'auxes' ? 'an aux of this desk' : 'a bus of this desk';
+      found.push({ at: [...at, field, index], expected, found: `"${id}"`, hint });
     });
   }
   return found;
 }
 
-function stripContradictions({ desk }: Rig, index: number): Contradiction[] {
+/** What contradicts itself in the second path of an in-line strip. */
+function inlineContradictions({ desk }: Rig, index: number): Contradiction[] {
   const { strips, stripTypes } = desk;
   const strip = strips[index];
-  if (!strip) return [];
-  const at = ['desk', 'strips', index];
+  if (strip?.inline === undefined) return [];
   const typeOf = (id: string) => stripTypes.find((type) => type.id === id);
-  const own = typeOf(strip.type);
-  const ids = stripTypes.map(({ id }) => id).join(', ');
-  if (!own) {
-    const expected = `one of the strip types ${ids}`;
-    return [{ at: [...at, 'type'], expected, found: `"${strip.type}"` }];
-  }
-  if (strip.inline === undefined) return [];
-  const refused = (expected: string, found: string): Contradiction[] => [
-    { at: [...at, 'inline'], expected, found },
+  const refused = (expected: string, found: string, hint: string): Contradiction[] => [
+    { at: ['desk', 'strips', index, 'inline'], expected, found, hint },
   ];
   const first = strips.find(({ id }) => id === strip.inline);
-  if (!first || first === strip) return refused('the id of another strip', `"${strip.inline}"`);
+  if (!first || first === strip) {
+    return refused('the id of another strip', `"${strip.inline}"`, 'Name the strip that it is in.');
+  }
   if (first.inline !== undefined) {
-    return refused('a strip that is not itself a second path', `"${first.id}"`);
+    const hint = `Name ${first.inline}, or a strip of its own.`;
+    return refused('a first path', `"${first.id}", a second path itself`, hint);
   }
   const earlier = strips.findIndex(({ inline }) => inline === strip.inline);
   if (earlier < index) {
-    return refused('one second path to a strip', `"${first.id}" for a second time`);
+    const hint = 'A strip has two paths at most.';
+    return refused('one second path to a strip', `"${first.id}" for a second time`, hint);
   }
-  if (typeOf(first.type)?.stereo !== own.stereo) {
-    return refused(`a ${own.stereo ? 'stereo' : 'mono'} strip, as this one is`, `"${first.id}"`);
+  const [own, other] = [typeOf(strip.type), typeOf(first.type)];
+  if (own && other && own.stereo !== other.stereo) {
+    const width = (isStereo: boolean) => (isStereo ? 'stereo' : 'mono');
+    const hint = 'Both paths are as wide as each other.';
+    return refused(
+      `a ${width(own.stereo)} strip`,
+      `"${first.id}", which is ${width(other.stereo)}`,
+      hint,
+    );
   }
-  const lacking = [own, typeOf(first.type)].find((type) => !type?.stages.includes('fader'));
-  return lacking
-    ? refused('two paths with a fader each, to be swapped', `${lacking.stages.join(', ')}`)
-    : [];
+  const lacking = [own, other].find((type) => type && !type.stages.includes('fader'));
+  const hint = 'Add a fader to its strip type.';
+  return lacking ? refused('two paths with a fader each', `no fader in ${lacking.id}`, hint) : [];
 }
 
 function soloContradictions({ desk: { solo = [], controlRoom } }: Rig): Contradiction[] {
   const at = ['desk', 'solo'];
   const twice = solo.find((mode, order) => solo.indexOf(mode) !== order);
-  if (twice) return [{ at, expected: 'each mode once', found: `${twice} twice` }];
+  if (twice)
+    return [{ at, expected: 'each mode once', found: `${twice} twice`, hint: 'Take one out.' }];
   const listening = solo.find((mode) => mode !== 'in-place');
   if (!listening || controlRoom) return [];
   return [

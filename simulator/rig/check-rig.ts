@@ -216,6 +216,7 @@ function devices(rig: Rig): Contradiction[] {
         at: ['rack', index, 'outputs'],
         expected: kind === 'reverb' ? 'at least as many outputs as inputs' : `${inputs}, as inputs`,
         found: String(outputs),
+        hint: `Write outputs: ${inputs}.`,
       },
     ];
   });

@@ -5,5 +5,6 @@ export interface Contradiction {
   readonly at: PlaceInFile;
   readonly expected: string;
   readonly found: string;
+  /** How to mend it. */
   readonly hint?: string;
 }

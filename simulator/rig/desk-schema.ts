@@ -19,8 +19,16 @@ export const stripTypeSchema = z.strictObject({
     ),
   taps: z
     .strictObject({
-      pre: stripStage.check(z.describe('The stage before a send that is taken before the fader.')),
-      post: stripStage.check(z.describe('The stage before a send that is taken after the fader.')),
+      pre: stripStage.check(
+        z.describe(
+          'The stage that a send before the fader is taken behind; it stands before the fader.',
+        ),
+      ),
+      post: stripStage.check(
+        z.describe(
+          'The stage that a send after the fader is taken behind: the fader, or a later one.',
+        ),
+      ),
     })
     .check(z.describe('After which stage a send is taken: before the fader, and after it.')),
   directOut: z

@@ -13,7 +13,7 @@ interface TypeShape {
   readonly post: StripStage;
 }
 
-/** A strip of any stages in any order that a desk can have; the tap after the fader is not before the other. */
+/** A strip of any stages in any order that a desk can have, with its taps on their sides of the fader. */
 const arbitraryType: fc.Arbitrary<TypeShape> = fc
   .record({
     stereo: fc.boolean(),
@@ -24,11 +24,19 @@ const arbitraryType: fc.Arbitrary<TypeShape> = fc
     const withPan = picked.includes('pan') ? picked : [...picked, 'pan' as const];
     // Behind the pan of a mono strip there are two legs, and its insert has jacks for one.
     const isLate = !stereo && withPan.indexOf('insert') > withPan.indexOf('pan');
-    const stages = isLate
+    const inOrder = isLate
       ? ['insert' as const, ...withPan.filter((stage) => stage !== 'insert')]
       : withPan;
-    const [pre, post] = [one % stages.length, other % stages.length].sort((a, b) => a - b);
-    return { stereo, stages, pre: stages[pre ?? 0] ?? 'pan', post: stages[post ?? 0] ?? 'pan' };
+    // A send before the fader needs a stage to be taken behind.
+    const stages =
+      inOrder[0] === 'fader'
+        ? ['trim' as const, ...inOrder.filter((stage) => stage !== 'trim')]
+        : inOrder;
+    const fader = stages.indexOf('fader');
+    const [before, after] =
+      fader < 0 ? [stages, stages] : [stages.slice(0, fader), stages.slice(fader)];
+    const pick = (from: readonly StripStage[], at: number) => from[at % from.length] ?? 'pan';
+    return { stereo, stages, pre: pick(before, one), post: pick(after, other) };
   });
 
 const named = (count: number, id: string) =>

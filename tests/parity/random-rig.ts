@@ -90,11 +90,17 @@ function stripType(random: Random, id: string, stereo: boolean): StripTypeData {
     stereo || stages.indexOf('insert') < stages.indexOf('pan')
       ? stages
       : (['insert', ...stages.filter((stage) => stage !== 'insert')] as const);
+  // A send before the fader needs a stage to be taken behind, so that the fader is not the first one.
+  const [first, second, ...others] = ordered;
+  const placed = first === 'fader' && second ? [second, first, ...others] : ordered;
+  const fader = placed.indexOf('fader');
+  const [before, after] =
+    fader < 0 ? [placed, placed] : [placed.slice(0, fader), placed.slice(fader)];
   return {
     id,
     stereo,
-    stages: ordered,
-    taps: { pre: random.pick(ordered), post: random.pick(ordered) },
+    stages: placed,
+    taps: { pre: random.pick(before), post: random.pick(after) },
   };
 }
 

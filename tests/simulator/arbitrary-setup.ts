@@ -31,7 +31,7 @@ export const LINEAR: SetupKinds = { devices: ['gain'] };
 const NARROW = [
   { stages: ['trim', 'polarity', 'insert', 'fader', 'mute', 'pan'], pre: 'insert', post: 'mute' },
   { stages: ['polarity', 'trim', 'mute', 'insert', 'fader', 'pan'], pre: 'trim', post: 'fader' },
-  { stages: ['fader', 'insert', 'pan', 'mute'], pre: 'insert', post: 'mute' },
+  { stages: ['insert', 'fader', 'pan', 'mute'], pre: 'insert', post: 'pan' },
 ] as const;
 const WIDE = [
   { stages: ['trim', 'insert', 'fader', 'mute', 'pan'], pre: 'insert', post: 'mute' },

@@ -186,6 +186,28 @@ describe('parseSetup() refuses, at its place and line', () => {
     expect(problem?.hint).toMatch(hint);
   });
 
+  test('a board for another rig, with each of 200 entries that do not fit at its line', () => {
+    const misfits = Array.from({ length: 50 }, (_, index) => [
+      `desk.ch${index}.fader: -3`,
+      `rack.unit${index}.in: desk.a.insert.send`,
+      `box.viola.send${index}: -6`,
+      `out.booth${index}: desk.late.out`,
+    ]).flat();
+    const unfit = [
+      ...misfits.slice(0, 196),
+      'desk.a.fader: 40',
+      'desk.b.mute: 1',
+      'box.stack.to: out16',
+      'desk.c.in: converter.out16',
+    ];
+    const text = smallRoomSetup('desk.a.trim: 3', ...unfit, 'desk.b.fader: -4');
+    const problems = problemsIn(text);
+    expect(unfit).toHaveLength(200);
+    expect(problems.map(({ place, line }) => [place, line])).toEqual(
+      unfit.map((entry) => [`board["${entry.split(':')[0]}"]`, lineWith(text, `  ${entry}`)]),
+    );
+  });
+
   test('thousands of unknown addresses in a moment', { timeout: 20_000 }, () => {
     const lines = Array.from(
       { length: 3_000 },
@@ -317,7 +339,7 @@ describe('parseSetup() of anything', () => {
       }),
       { seed: 63, numRuns: 800 },
     );
-    expect(seen.setup).toBeGreaterThan(40);
+    expect(seen.setup).toBeGreaterThan(30);
     expect(seen.refused).toBeGreaterThan(400);
   });
 

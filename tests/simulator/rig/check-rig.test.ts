@@ -198,6 +198,33 @@ describe('reading a rig refuses', () => {
       'trim',
     ],
     [
+      'a tap before the fader on a stage behind it',
+      replacing(
+        'taps: { pre: insert, post: mute }\n    - id: wide',
+        'taps: { pre: mute, post: mute }\n    - id: wide',
+      ),
+      'desk.stripTypes[0].taps.pre',
+      'mute',
+    ],
+    [
+      'a tap before the fader on the fader itself',
+      replacing(
+        'taps: { pre: insert, post: mute }\n    - id: wide',
+        'taps: { pre: fader, post: mute }\n    - id: wide',
+      ),
+      'desk.stripTypes[0].taps.pre',
+      'fader',
+    ],
+    [
+      'a tap after the fader on a stage before it',
+      replacing(
+        'taps: { pre: insert, post: mute }\n    - id: wide',
+        'taps: { pre: insert, post: trim }\n    - id: wide',
+      ),
+      'desk.stripTypes[0].taps.post',
+      'trim',
+    ],
+    [
       'a stage that stands twice',
       replacing(
         'stages: [trim, insert, fader, mute, pan]',
@@ -260,6 +287,71 @@ describe('reading a rig refuses', () => {
       '"out7"',
     ],
     [
+      'a pair of one output',
+      adding('box.stack.to: out4-4'),
+      'defaults["box.stack.to"]',
+      '"out4-4"',
+    ],
+    [
+      'a pair of which the converter has one output only',
+      adding('box.stack.to: out6-7'),
+      'defaults["box.stack.to"]',
+      '"out6-7"',
+    ],
+    [
+      'a mono track on a pair of inputs',
+      (text) =>
+        adding('box.again.in: in1-2')(
+          replacing(
+            'outputs: 6,',
+            'outputs: 6, inputs: 2,',
+          )(
+            replacing(
+              '  buses:\n',
+              '  captures:\n    - { id: again, label: Again }\n  buses:\n',
+            )(text),
+          ),
+        ),
+      'defaults["box.again.in"]',
+      '"in1-2"',
+    ],
+    [
+      'a cord from a jack that is not there',
+      adding('desk.c.in: rack.spare.out'),
+      'defaults["desk.c.in"]',
+      '"rack.spare.out"',
+    ],
+    [
+      'a cord into a jack that is not there',
+      adding('rack.spare.in: desk.late.out'),
+      'defaults["rack.spare.in"]',
+      '"rack.spare.in"',
+    ],
+    [
+      'a cord into the side of a mono jack',
+      adding('rack.boost.in.l: desk.late.out'),
+      'defaults["rack.boost.in.l"]',
+      '"rack.boost.in.l"',
+    ],
+    [
+      'a device in two places',
+      (text) =>
+        adding('desk.b.insert.return: rack.squash.out')(
+          adding('desk.a.insert.return: rack.squash.out')(text),
+        ),
+      'defaults["desk.b.insert.return"]',
+      'rack.squash.out plugged into both desk.a.insert.return and desk.b.insert.return',
+    ],
+    [
+      'a device fed from two places',
+      (text) =>
+        adding('rack.squash.in: desk.b.insert.send')(
+          adding('rack.squash.in: desk.a.insert.send')(text),
+        ),
+      'defaults',
+      'the key rack.squash.in a second time',
+    ],
+    [
       'two cords out of one jack',
       adding('desk.c.in: converter.out2'),
       'defaults["desk.c.in"]',
@@ -268,6 +360,51 @@ describe('reading a rig refuses', () => {
   ])('%s', (_rule, change, place, found) => {
     const problems = problemsAfter(change);
     expect(problems.map((problem) => [problem.place, problem.found])).toEqual([[place, found]]);
+    // Where it stands and what to do instead: a hint, or what was expected where that says it all.
+    expect(problems[0]?.line).toBeGreaterThan(0);
+    expect(problems[0]?.expected).not.toBe('');
+  });
+
+  test.each<[string, (text: string) => string, string, string]>([
+    ['an id', replacing('id: horn', 'id: viola'), 'an id of its own', 'Rename one.'],
+    [
+      'a tap on a stage that the strip lacks',
+      replacing('stages: [trim, insert, fader, mute, pan]', 'stages: [insert, fader, pan]'),
+      'a stage of the strip',
+      'Name one of insert, fader, pan.',
+    ],
+    [
+      'a tap behind the fader',
+      replacing('pre: insert, post: mute }\n  strips', 'pre: pan, post: mute }\n  strips'),
+      'a stage before the fader',
+      'Name one of trim, insert.',
+    ],
+    [
+      'a tap behind a fader that stands first',
+      replacing('stages: [trim, insert, fader, mute, pan]', 'stages: [fader, insert, mute, pan]'),
+      'a stage before the fader',
+      'Put a stage before the fader, such as trim.',
+    ],
+    [
+      'a device in two places',
+      adding('desk.c.in: converter.out2'),
+      'one cord from each output jack',
+      'Unplug one of the two with "none".',
+    ],
+    [
+      'a cord to nowhere',
+      adding('desk.c.in: converter.out7'),
+      'one of its options',
+      'Nearest: converter.out1, converter.out2, converter.out3.',
+    ],
+    [
+      'a pair of one',
+      adding('box.stack.to: out6-7'),
+      'one of its options',
+      'Nearest: out6, out1-2, out2-3.',
+    ],
+  ])('%s, and says what to do', (_, change, expected, hint) => {
+    expect(problemsAfter(change)).toMatchObject([{ expected, hint }]);
   });
 
   test('a default for no control with the three nearest addresses as its hint', () => {
@@ -289,6 +426,16 @@ test('a mono strip may have its insert before its pan, and gains behind it', () 
     '[trim, insert, pan, fader, mute]',
   );
   expect(problemsAfter(change)).toEqual([]);
+});
+
+test('a send may be taken behind the fader itself, and anywhere on a strip without one', () => {
+  const taps = replacing(
+    'pre: insert, post: mute }\n  strips',
+    'pre: insert, post: fader }\n  strips',
+  );
+  expect(problemsAfter(taps)).toEqual([]);
+  const without = replacing('[trim, insert, fader, mute, pan]', '[insert, mute, pan]');
+  expect(problemsAfter(without)).toEqual([]);
 });
 
 test('two tracks may have plug-ins of one id, and one of a bus that no send goes to from there', () => {

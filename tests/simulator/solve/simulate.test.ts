@@ -70,7 +70,7 @@ label: A stereo compressor behind two outputs
 box: { tracks: [{ id: one, label: One, levelDbfs: -20 }, { id: two, label: Two, levelDbfs: -20 }] }
 converter: { outputs: 2, fullScaleDbu: 18 }
 desk:
-  stripTypes: [{ id: mono, stages: [fader, pan], taps: { pre: fader, post: fader } }]
+  stripTypes: [{ id: mono, stages: [mute, fader, pan], taps: { pre: mute, post: fader } }]
   strips: [{ id: ch1, mark: '1', label: Unused, type: mono }]
 rack: [{ id: comp, label: Compressor, kind: compressor, inputs: 2, outputs: 2 }]
 outputs: [{ id: end, label: End, stereo: true }]
