@@ -91,7 +91,9 @@ export type {
   Finding,
   FindingCode,
   FindingOf,
+  Overshoot,
   PairPlace,
+  Ring,
   Severity,
 } from './trace/findings/finding.ts';
 export { ECHO_AFTER, FINDING_CODES, LOW_LEVEL } from './trace/findings/finding.ts';

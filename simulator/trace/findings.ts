@@ -1,6 +1,7 @@
 import type { Setup } from '../board/board.ts';
 import type { Solution } from '../solve/solution.ts';
 import { findBoxFaders, findStrayFeeds } from './findings/box.ts';
+import { findClipping } from './findings/clipping.ts';
 import {
   findSendsNowhere,
   findTracksNowhere,
@@ -29,6 +30,7 @@ const SEARCHES: readonly ((survey: Survey) => readonly Finding[])[] = [
   findSendsNowhere,
   findGhosts,
   findPostFaderHeadphones,
+  findClipping,
   findLowLevels,
   findBoxFaders,
 ];
@@ -36,9 +38,6 @@ const SEARCHES: readonly ((survey: Survey) => readonly Finding[])[] = [
 /**
  * What an experienced engineer would point at in a setup: faults first, then what is worth a look. An
  * empty list means that there is nothing. A finding is no error: several are tricks when they are meant.
- *
- * A capture track that plays back into the desk that it records is told as the loop that it makes. Not looked
- * for: a stage that clips.
  *
  * @param solution what stands in the setup, by `simulate`.
  */

@@ -5,6 +5,7 @@ import {
   type FindingCode,
   type FindingOf,
   LOW_LEVEL,
+  type Overshoot,
   type Owner,
   ownerOf,
   type PairPlace,
@@ -13,7 +14,7 @@ import {
   type Stop,
 } from '../../simulator/index.ts';
 import { loopText } from './loops.ts';
-import { ownerName, placeName, sourceName } from './places.ts';
+import { deviceName, ownerName, placeName, sourceName } from './places.ts';
 import { levelText, NO_LEVEL, signed } from './quantities.ts';
 import { listedFirst, sentence } from './sentence.ts';
 import { stopText } from './stops.ts';
@@ -98,17 +99,26 @@ const sayings: Sayings = {
     mend: () => 'pan its left side to the left and its right side to the right',
   },
   'send-nowhere': {
-    what: ({ sends, aux, stop }, rig) =>
-      `${placesText(rig, sends)} ${sends.length === 1 ? 'is' : 'are'} open, but what comes into ${ownerName(rig, aux)} reaches no output: ${stopText(rig, stop)}`,
-    mend: ({ sends, aux, stop }, rig) =>
-      stop.code === 'closed'
-        ? openText(rig, stop)
-        : `lead the output of ${ownerName(rig, aux)} on, or close ${placesText(rig, sends)}`,
+    what: ({ sends, bus, stop }, rig) =>
+      `${placesText(rig, sends)} ${sends.length === 1 ? 'is' : 'are'} open, but what comes into ${ownerName(rig, bus)} reaches no output: ${stopText(rig, stop)}`,
+    mend: ({ sends, bus, stop }, rig) => {
+      if (stop.code === 'closed') return openText(rig, stop);
+      const lead = bus.startsWith('box.')
+        ? `assign ${ownerName(rig, bus)} to an output of the converter`
+        : `lead the output of ${ownerName(rig, bus)} on`;
+      return `${lead}, or close ${placesText(rig, sends)}`;
+    },
   },
   'return-feeds-send': {
     what: (finding, rig) =>
       `what comes back from ${ownerName(rig, finding.device)} is sent to it again: ${loopText(rig, finding)}`,
     mend: ({ send }, rig) => `close ${placeName(rig, send)}`,
+  },
+  'capture-plays-back': {
+    what: (finding, rig) =>
+      `${ownerName(rig, finding.capture)} records at ${placeName(rig, finding.records)} what it plays back itself by ${placeName(rig, finding.plays)}: ${loopText(rig, finding)}`,
+    mend: ({ capture, records, plays }, rig) =>
+      `have ${ownerName(rig, capture)} play back to an output that is not led to ${placeName(rig, records)}, or close the way from ${placeName(rig, plays)} on the desk while it records`,
   },
   loop: {
     what: (finding, rig) => loopText(rig, finding),
@@ -128,13 +138,23 @@ const sayings: Sayings = {
   },
   ghost: {
     what: ({ sends, device, output }, rig) =>
-      `${placesText(rig, sends)} ${sends.length === 1 ? 'is' : 'are'} taken before the fader, and ${ownerName(rig, device)} is heard in ${placeName(rig, output)}: the effect stays when the fader goes down`,
-    mend: ({ sends }, rig) => tapText(rig, sends, 'after', 'pre'),
+      `${placesText(rig, sends)} ${sends.length === 1 ? 'is' : 'are'} taken before the fader, and ${deviceName(rig, device)} is heard in ${placeName(rig, output)}: the effect stays when the fader goes down`,
+    mend: (finding, rig) => tapText(rig, finding, 'after'),
   },
   'post-fader-headphones': {
     what: ({ sends, output }, rig) =>
       `${placesText(rig, sends)} ${sends.length === 1 ? 'is' : 'are'} taken after the fader, so that ${placeName(rig, output)} hears every move of the mix`,
-    mend: ({ sends }, rig) => tapText(rig, sends, 'before', 'post'),
+    mend: (finding, rig) => tapText(rig, finding, 'before'),
+  },
+  'over-full-scale': {
+    what: ({ places, over, loudest }, rig) =>
+      `${sourcesText(rig, loudest)} ${loudest.length === 1 ? 'comes' : 'come'} to ${placesText(rig, places)} with peaks ${overText(over)} above full scale, which the converter cuts off`,
+    mend: overshootMending,
+  },
+  'stage-clips': {
+    what: ({ places, over, clip, loudest }, rig) =>
+      `${placesText(rig, places)} ${places.length === 1 ? 'clips' : 'clip'}: peaks, mostly of ${sourcesText(rig, loudest)}, come ${overText(over)} above the ${levelText(clip)} that ${places.length === 1 ? 'it passes' : 'they pass'}`,
+    mend: overshootMending,
   },
   'low-level': {
     what: ({ place, level }, rig) =>
@@ -222,15 +242,25 @@ const fadedText = (gain: number): string =>
 const openText = (rig: Rig, stop: Extract<Stop, { code: 'closed' }>): string =>
   `open the way at ${placesText(rig, stop.places)}`;
 
-/** Taken on the other side of the fader where the desk has a switch for it; else closed. */
+/** Taken on the other side of the fader where there is a switch for it; else another bus. */
 function tapText(
   rig: Rig,
-  sends: readonly Address[],
+  { bus, sends, mendAt }: FindingOf<'ghost' | 'post-fader-headphones'>,
   side: 'before' | 'after',
-  fixed: 'pre' | 'post',
 ): string {
-  const tap = rig.desk.auxes.find((aux) => sends[0]?.endsWith(`.${aux.id}`))?.tap;
   const them = sends.length === 1 ? 'it' : 'them';
-  if (tap !== fixed) return `take ${them} ${side} the fader`;
-  return `use an aux that is taken ${side} the fader, since this one is fixed`;
+  if (mendAt.endsWith('.tap')) return `take ${them} ${side} the fader`;
+  return `use a bus whose sends are taken ${side} the fader, since those to ${ownerName(rig, bus)} are fixed`;
+}
+
+const sourcesText = (rig: Rig, sources: readonly string[]): string =>
+  listedFirst(
+    sources.map((source) => sourceName(rig, source)),
+    MOST_NAMED,
+  );
+
+const overText = (over: number): string => `${over.toFixed(1)} dB`;
+
+function overshootMending({ loudest, mendAt }: Overshoot & { mendAt: Address }, rig: Rig): string {
+  return `turn ${sourcesText(rig, loudest)} down, first at ${placeName(rig, mendAt)}`;
 }

@@ -1,14 +1,10 @@
-import { type Address, ownerOf, type Rig } from '../../simulator/index.ts';
+import { ownerOf, type Rig, type Ring } from '../../simulator/index.ts';
 import { ownerName } from './places.ts';
 import { signed } from './quantities.ts';
 import { sentence } from './sentence.ts';
 
-/** A loop as it is told: its places in signal order, and its gain once round in dB. */
-interface ToldLoop {
-  readonly places: readonly Address[];
-  readonly gain: number;
-  readonly stable: boolean;
-}
+/** A loop as it is told: its places in signal order, and its gain once round. */
+type ToldLoop = Omit<Ring, 'worst'>;
 
 /** {@link loopText} as a sentence of its own. */
 export const loopSentence = (rig: Rig, loop: ToldLoop): string => sentence(loopText(rig, loop));

@@ -6,6 +6,7 @@ import {
   ownerLabel,
   ownerOf,
   partLabel,
+  pluginAt,
   type Rig,
   sendBusAt,
 } from '../../simulator/index.ts';
@@ -25,6 +26,13 @@ export function ownerName(rig: Rig, owner: Owner): string {
   if (bus) return `the box bus ${bus.label}`;
   const capture = rig.box.captures.find((one) => one.id === id);
   return capture ? `the capture track ${capture.label}` : `the ${label}`;
+}
+
+/** Name of a device or plug-in inside a sentence: `the Plate`, `the Compressor of the Cello track`. */
+export function deviceName(rig: Rig, device: Address): string {
+  const plugin = pluginAt(rig, device)?.plugin;
+  const owner = ownerName(rig, ownerOf(device));
+  return plugin ? `the ${plugin.label} of ${owner}` : owner;
 }
 
 /**

@@ -2,7 +2,6 @@ import {
   CONTROL_ROOM,
   controls,
   numberAt,
-  type Owner,
   ownerOf,
   type Path,
   type PathStep,
@@ -12,7 +11,7 @@ import {
   type Setup,
   valueAt,
 } from '../../simulator/index.ts';
-import { goalOfSend, ownerName, placeName, sourceName } from './places.ts';
+import { deviceName, goalOfSend, ownerName, placeName, sourceName } from './places.ts';
 import { levelText, panText } from './quantities.ts';
 import { sentence } from './sentence.ts';
 
@@ -71,7 +70,7 @@ function clauseOf(setup: Setup, path: Path, step: PathStep, index: number): stri
         ? []
         : [`goes to ${ownerName(rig, owner)}`];
     case 'in':
-      if (plugin) return [pluginClause(rig, plugin, owner)];
+      if (plugin) return [pluginClause(rig, plugin)];
       return device === undefined
         ? []
         : [`goes${insertBefore(setup, path, index)} to ${ownerName(rig, owner)}`];
@@ -99,9 +98,9 @@ function changed({ gain }: PathStep, before: string): string {
 }
 
 /** `passes the Compressor of the Cello track`, and by how much later that is where it takes time. */
-function pluginClause(rig: Rig, { plugin }: PluginAt, owner: Owner): string {
+function pluginClause(rig: Rig, { plugin, address }: PluginAt): string {
   const late = plugin.latencyMs === 0 ? '' : `, ${plugin.latencyMs} ms later`;
-  return `passes the ${plugin.label} of ${ownerName(rig, owner)}${late}`;
+  return `passes ${deviceName(rig, address)}${late}`;
 }
 
 function sendClause(setup: Setup, path: Path, step: PathStep, index: number, goal: string): string {

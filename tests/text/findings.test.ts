@@ -9,6 +9,7 @@ import {
   simulate,
 } from '../../simulator/index.ts';
 import { findingSentence, mendingSentence } from '../../src/text/index.ts';
+import { type BoxRoom, boxRoom } from '../simulator/circuit/box-room.ts';
 
 /** The net-loft session with a delay in its rack. */
 const rig = parseRig(
@@ -190,6 +191,36 @@ const CASES: [FindingCode, Board, string, string][] = [
     'If that is not meant: take it before the fader.',
   ],
   [
+    'stage-clips',
+    { 'desk.ch3.trim': 12 },
+    'The trim of Strip 3 Cello clips: peaks, mostly of Cello, come 3.0 dB above the +24.0 dBu that it passes.',
+    'Turn Cello down, first at the trim of Strip 3 Cello.',
+  ],
+  [
+    'over-full-scale',
+    { 'box.bass.fader': 10 },
+    'Bass comes to Output 8 with peaks 4.0 dB above full scale, which the converter cuts off.',
+    'Turn Bass down, first at the fader of the Bass track.',
+  ],
+  [
+    'stage-clips',
+    { 'desk.ch3.fader': 10, 'desk.ch3.main': false, 'desk.ch3.aux1': 4, 'desk.ch3.aux3': 4 },
+    'The fader of Strip 3 Cello clips: peaks, mostly of Cello, come 1.0 dB above the +24.0 dBu that it passes.',
+    'Turn Cello down, first at the fader of Strip 3 Cello.',
+  ],
+  [
+    'over-full-scale',
+    {
+      'box.tenor.fader': 7,
+      'box.alto.fader': 8.2,
+      'box.alto.to': 'out1',
+      'box.drum.fader': 8,
+      'box.drum.to': 'out1',
+    },
+    'Alto and Tenor come to Output 1 with peaks 3.3 dB above full scale, which the converter cuts off.',
+    'Turn Alto and Tenor down, first at the fader of the Alto track.',
+  ],
+  [
     'low-level',
     { 'desk.ch3.aux3': -45 },
     'The input of the Plate is fed at −42.0 dBu, below −36.0 dBu: what brings it up later brings up the noise with it.',
@@ -207,6 +238,54 @@ test.each(CASES)('%s', (code, board, what, mend) => {
   expect(told(code, board)[0]).toEqual([what, mend]);
 });
 
+const WITH_CAPTURE: BoxRoom = {
+  captures: [{ id: 'mix', label: 'Mix' }],
+  board: {
+    'converter.in1': 'desk.main.out.r',
+    'desk.s1.pan': 0,
+    'box.mix.in': 'in1',
+    'box.mix.to': 'out5',
+    'desk.s5.pan': 1,
+    'desk.s5.fader': -6,
+  },
+};
+const roomBus = (tap: string, board: BoxRoom['board']): BoxRoom => ({
+  buses: [
+    { id: 'room', label: 'Room', tap, plugins: [{ id: 'hall', label: 'Hall', kind: 'reverb' }] },
+  ],
+  board: { 'box.viola.room': -7, ...board },
+});
+
+const IN_BOX: [FindingCode, BoxRoom, string, string][] = [
+  [
+    'capture-plays-back',
+    WITH_CAPTURE,
+    'The capture track Mix records at Converter input 1 what it plays back itself by Output 5: the capture track Mix → Output 5 → Strip 5 Strip 5 → the main bus → Converter input 1 feed one another in a loop, −6.0 dB once round: what circulates dies away.',
+    'Have the capture track Mix play back to an output that is not led to Converter input 1, or close the way from Output 5 on the desk while it records.',
+  ],
+  [
+    'send-nowhere',
+    roomBus('post', { 'out.tape': 'converter.out1', 'desk.s1.in': 'none' }),
+    'The send of the Viola track to Room is open, but what comes into the box bus Room reaches no output: the box bus Room is assigned nowhere.',
+    'Assign the box bus Room to an output of the converter, or close the send of the Viola track to Room.',
+  ],
+  [
+    'ghost',
+    roomBus('pre', { 'box.room.to': 'out5-6' }),
+    'The send of the Viola track to Room is taken before the fader, and the Hall of the box bus Room is heard in Tape: the effect stays when the fader goes down.',
+    'If that is not meant: use a bus whose sends are taken after the fader, since those to the box bus Room are fixed.',
+  ],
+];
+
+test.each(IN_BOX)('%s in the box', (code, room, what, mend) => {
+  const { setup } = boxRoom(room);
+  const [one] = findings(setup, simulate(setup)).filter((found) => found.code === code);
+  expect(one && [findingSentence(setup.rig, one), mendingSentence(setup.rig, one)]).toEqual([
+    what,
+    mend,
+  ]);
+});
+
 test('every kind has its words', () => {
-  expect(new Set(CASES.map(([code]) => code))).toEqual(new Set(FINDING_CODES));
+  expect(new Set([...CASES, ...IN_BOX].map(([code]) => code))).toEqual(new Set(FINDING_CODES));
 });

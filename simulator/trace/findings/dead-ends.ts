@@ -1,14 +1,15 @@
 import { stagesOf } from '../../circuit/circuit.ts';
-import { type Address, boxOwner, deskOwner, ownerOf, part } from '../../rig/address.ts';
+import { type Address, boxOwner, ownerOf, part } from '../../rig/address.ts';
 import { controls } from '../../rig/controls.ts';
-import { sendersTo } from '../../rig/strip-routes.ts';
 import { type Stop, stopAfter, stopOf } from '../stops.ts';
 import type { Finding, Severity } from './finding.ts';
 import { findInserts } from './inserts.ts';
+import { type OpenSends, openSends } from './open-sends.ts';
 import {
   carries,
   feedersOf,
   idOf,
+  isLed,
   loudestAt,
   openerOf,
   reachedFrom,
@@ -52,15 +53,10 @@ export function findUnfedOutputs(survey: Survey): Finding[] {
  * insert that comes back from elsewhere, is told by that.
  */
 export function findTracksNowhere(survey: Survey): Finding[] {
-  const cutInserts = findInserts(survey).flatMap((one) =>
-    one.code === 'insert-not-sent' ? stagesAt(survey, part(one.owner, 'insert.send')) : [],
-  );
-  const toldAt = [...unpatchedLines(survey), ...cutInserts];
+  const toldAt = endsTold(survey);
   return survey.setup.rig.box.tracks.flatMap(({ id }): Finding[] => {
     const stages = stagesAt(survey, part(boxOwner(id), 'source'));
-    if (stages.some((stage) => survey.heard.has(stage))) return [];
-    const reached = reachedFrom(survey, stages);
-    if (toldAt.some((stage) => reached.has(stage))) return [];
+    if (!isLost(survey, stages, toldAt)) return [];
     const nearest = nearestStop(survey, (output) => stopOf(survey.solution, id, output));
     if (!nearest) return [];
     const mendAt = mendStop(survey, nearest.stop) ?? part(boxOwner(id), 'to');
@@ -69,31 +65,52 @@ export function findTracksNowhere(survey: Survey): Finding[] {
   });
 }
 
-/** Open sends into an aux from which no open way leads to an output. */
+/**
+ * Open sends into a bus, an aux or one in the box, from which no open way leads to an output. Of several buses in
+ * a row only the last is told, since the others end with it.
+ */
 export function findSendsNowhere(survey: Survey): Finding[] {
-  return survey.setup.rig.desk.auxes.flatMap(({ id }): Finding[] => {
-    const aux = deskOwner(id);
-    const sum = part(aux, 'sum');
-    if (stagesAt(survey, sum).some((stage) => survey.heard.has(stage))) return [];
-    const sends = sendersTo(survey.setup.rig, id)
-      .map((strip) => part(deskOwner(strip.id), id))
-      .filter((send) => carries(survey, send));
+  const toldAt = endsTold(survey);
+  const sumOf = ({ bus }: OpenSends) => part(bus, 'sum');
+  const lost = openSends(survey).filter((open) =>
+    isLost(survey, stagesAt(survey, sumOf(open)), toldAt),
+  );
+  const leads = (one: OpenSends, other: OpenSends) => isLed(survey, sumOf(one), sumOf(other));
+  const last = lost.filter((one) => !lost.some((other) => leads(one, other) && !leads(other, one)));
+  return last.flatMap((open): Finding[] => {
+    const { bus, sends } = open;
+    const nearest = nearestStop(survey, (output) =>
+      stopAfter(survey.solution, sumOf(open), output),
+    );
     const [first] = sends;
-    if (first === undefined) return [];
-    const nearest = nearestStop(survey, (output) => stopAfter(survey.solution, sum, output));
-    if (!nearest) return [];
+    if (!nearest || first === undefined) return [];
     return [
       {
         code: 'send-nowhere',
         severity: severityOf(survey, nearest.stop),
-        aux,
+        bus,
         sends,
         ...nearest,
-        mendAt: mendStop(survey, nearest.stop) ?? part(aux, 'out'),
+        mendAt: mendStop(survey, nearest.stop) ?? part(bus, bus.startsWith('box.') ? 'to' : 'out'),
         follow: loudestAt(survey, first),
       },
     ];
   });
+}
+
+/** Stages where something ends that another finding tells: lines that are not patched, sends of cut inserts. */
+const endsTold = (survey: Survey): number[] => [
+  ...unpatchedLines(survey),
+  ...findInserts(survey).flatMap((one) =>
+    one.code === 'insert-not-sent' ? stagesAt(survey, part(one.owner, 'insert.send')) : [],
+  ),
+];
+
+/** Whether no open way leads from some stages to an output, nor to an end that is told. */
+function isLost(survey: Survey, stages: readonly number[], toldAt: readonly number[]): boolean {
+  if (stages.some((stage) => survey.heard.has(stage))) return false;
+  const reached = reachedFrom(survey, stages);
+  return !toldAt.some((stage) => reached.has(stage));
 }
 
 /** The output that the fewest closed places bar; else the first one. */

@@ -1,5 +1,5 @@
 import { type Signal, stagesOf } from '../../circuit/circuit.ts';
-import { type Address, ownerOf, rackOwner } from '../../rig/address.ts';
+import { type Address, rackOwner } from '../../rig/address.ts';
 import { pluginAt } from '../../rig/box-channels.ts';
 import { controls } from '../../rig/controls.ts';
 import { totalOf } from '../../solve/power.ts';
@@ -9,7 +9,7 @@ import { partingOf } from '../parting.ts';
 import { type Path, placesOf } from '../path.ts';
 import { paths } from '../paths.ts';
 import { type Doubling, ECHO_AFTER, type Finding, HIGHEST_NULL, type Severity } from './finding.ts';
-import type { Survey } from './survey.ts';
+import { deviceAt, type Survey } from './survey.ts';
 
 /**
  * Signals that arrive at an output by two ways, neither of them through a reverb: in step, with one of them
@@ -127,13 +127,9 @@ function gainTogether(
 }
 
 /** The devices and plug-ins that a way passes, each once. */
-const devicesOf = ({ setup }: Survey, path: Path): string[] => {
-  const devices = placesOf(path).flatMap((place) => {
-    const owner = ownerOf(place);
-    return owner.startsWith('rack.') ? owner : (pluginAt(setup.rig, place)?.address ?? []);
-  });
-  return [...new Set(devices)];
-};
+const devicesOf = (survey: Survey, path: Path): string[] => [
+  ...new Set(placesOf(path).flatMap((place) => deviceAt(survey, place) ?? [])),
+];
 
 const delaysOf = (survey: Survey, path: Path): string[] => {
   const { rig } = survey.setup;

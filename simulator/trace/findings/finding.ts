@@ -18,11 +18,14 @@ export const FINDING_CODES = [
   'legs-unpanned',
   'send-nowhere',
   'return-feeds-send',
+  'capture-plays-back',
   'loop',
   'insert-not-returned',
   'insert-not-sent',
   'ghost',
   'post-fader-headphones',
+  'over-full-scale',
+  'stage-clips',
   'low-level',
   'box-fader',
 ] as const;
@@ -58,6 +61,31 @@ export interface Doubling {
 export type PairPlace =
   | { readonly kind: 'cords'; readonly place: Address }
   | { readonly kind: 'source'; readonly source: string; readonly output: Address };
+
+/** What the peaks go over, by how much, and whose they are. */
+export interface Overshoot {
+  /** The places that are mended together, the worst one first. */
+  readonly places: readonly Address[];
+  /** By how much the peaks exceed what the worst of them passes, in dB; above 0. */
+  readonly over: Db;
+  /** The largest sine that passes each of them, RMS; at a converter 0 dBFS. */
+  readonly clip: Dbu;
+  /**
+   * The fewest tracks that make half of the peaks there between them, the loudest first; once those are turned down
+   * that make a stage before it clip.
+   */
+  readonly loudest: readonly string[];
+}
+
+/** Places that feed one another. */
+export interface Ring {
+  readonly places: readonly Address[];
+  /** Once round. */
+  readonly gain: Db;
+  readonly stable: boolean;
+  /** Where what circulates is strongest; nothing where all frequencies are alike. */
+  readonly worst: Hz | undefined;
+}
 
 /** What each kind of finding tells beside its code. */
 type Told =
@@ -101,32 +129,25 @@ type Told =
     }
   | { readonly code: 'legs-swapped'; readonly pair: PairPlace }
   | { readonly code: 'legs-unpanned'; readonly pair: PairPlace }
-  /** Open sends into an aux from which no open way leads to any output. */
+  /** Open sends into a bus, on the desk or in the box, from which no open way leads to any output. */
   | {
       readonly code: 'send-nowhere';
-      readonly aux: Owner;
+      readonly bus: Owner;
       readonly sends: readonly Address[];
       readonly output: Address;
       readonly stop: Stop;
     }
   /** What a device gives back comes to its own input again, by this send. */
-  | {
-      readonly code: 'return-feeds-send';
-      readonly send: Address;
-      readonly device: Owner;
-      readonly places: readonly Address[];
-      readonly gain: Db;
-      readonly stable: boolean;
-      readonly worst: Hz | undefined;
-    }
+  | ({ readonly code: 'return-feeds-send'; readonly send: Address; readonly device: Owner } & Ring)
+  /** What a capture track records comes from what it plays back: these lines of the converter lie in the ring. */
+  | ({
+      readonly code: 'capture-plays-back';
+      readonly capture: Owner;
+      readonly records: Address;
+      readonly plays: Address;
+    } & Ring)
   /** Any other places that feed one another. */
-  | {
-      readonly code: 'loop';
-      readonly places: readonly Address[];
-      readonly gain: Db;
-      readonly stable: boolean;
-      readonly worst: Hz | undefined;
-    }
+  | ({ readonly code: 'loop' } & Ring)
   /** An insert send that goes to this jack and does not come back. */
   | {
       readonly code: 'insert-not-returned';
@@ -139,21 +160,25 @@ type Told =
       readonly owner: Owner;
       readonly comesFrom: Address;
     }
-  /** Sends taken before the fader into a device that is heard where the strips themselves are. */
+  /** Sends taken before the fader into a device or plug-in that is heard where the strips or tracks themselves are. */
   | {
       readonly code: 'ghost';
-      readonly aux: Owner;
+      readonly bus: Owner;
       readonly sends: readonly Address[];
-      readonly device: Owner;
+      readonly device: Address;
       readonly output: Address;
     }
-  /** Sends taken after the fader into an aux that feeds an output straight. */
+  /** Sends taken after the fader into a bus that feeds an output straight. */
   | {
       readonly code: 'post-fader-headphones';
-      readonly aux: Owner;
+      readonly bus: Owner;
       readonly sends: readonly Address[];
       readonly output: Address;
     }
+  /** A sum in the box, or what comes in from the room, that is more than 0 dBFS at the converter. */
+  | ({ readonly code: 'over-full-scale' } & Overshoot)
+  /** An amplifier, a device or an output of the room that gets more than the largest sine that it passes. */
+  | ({ readonly code: 'stage-clips' } & Overshoot)
   /** An input that is fed below {@link LOW_LEVEL}. */
   | { readonly code: 'low-level'; readonly place: Address; readonly level: Dbu }
   /** Faders of the box away from unity, and where they stand in dB. */
@@ -177,6 +202,12 @@ export type FindingOf<Code extends FindingCode> = Extract<Finding, { code: Code 
  * stage adds of its own is brought up with the signal then. The figure is a choice of ours, not a standard's.
  */
 export const LOW_LEVEL = -36 as Dbu;
+
+/**
+ * What is turned down because it clips is turned down by so much more, in dB: what still clips behind it then has
+ * a cause of its own. Clip levels along a chain commonly differ by two or three. The figure is a choice of ours.
+ */
+export const MENDED_MARGIN = 3 as Db;
 
 /**
  * A way that comes so much later than another, in seconds, is heard as an echo and no longer as a change of

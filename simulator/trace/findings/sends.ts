@@ -1,83 +1,92 @@
-import { type Address, deskOwner, type Owner, ownerOf, part } from '../../rig/address.ts';
-import { sendersTo } from '../../rig/strip-routes.ts';
+import { type Address, type Owner, ownerOf, part } from '../../rig/address.ts';
+import { leadsPast } from '../leads.ts';
 import type { Finding } from './finding.ts';
-import { carries, loudestAt, placeOf, reachedFrom, type Survey, stagesAt } from './survey.ts';
+import { type OpenSends, openSends } from './open-sends.ts';
+import { deviceAt, loudestAt, placeOf, reachedFrom, type Survey, stagesAt } from './survey.ts';
 
 /**
- * Sends that are taken before the fader into a device that is heard where the strip itself goes: pull the
- * fader down and the effect stays.
+ * Sends that are taken before the fader into a device or plug-in that is heard where the strip or track itself
+ * goes: pull the fader down and the effect stays.
  */
 export function findGhosts(survey: Survey): Finding[] {
-  return survey.setup.rig.desk.auxes.flatMap(({ id }): Finding[] => {
-    const aux = deskOwner(id);
-    const behind = reachedFrom(survey, stagesAt(survey, part(aux, 'out')));
-    const device = [...behind].find((stage) => placeOf(survey, stage).startsWith('rack.'));
-    if (device === undefined) return [];
-    const wet = reachedFrom(survey, [device]);
-    const sends = openSends(survey, id).filter((send) => isTakenBeforeFader(survey, send));
-    const output = survey.outputs.find((one) =>
-      stagesAt(survey, one).some(
-        (stage) => wet.has(stage) && sends.some((send) => isDry(survey, send, stage)),
-      ),
-    );
-    const ghosts =
-      output === undefined
-        ? []
-        : sends.filter((send) =>
-            stagesAt(survey, output).some((stage) => isDry(survey, send, stage)),
-          );
+  return openSends(survey).flatMap((open): Finding[] => {
+    const ghosts = open.sends
+      .filter((send) => isTakenBeforeFader(survey, send))
+      .flatMap((send) => ghostOf(survey, open.bus, send) ?? []);
     const [first] = ghosts;
-    if (output === undefined || first === undefined) return [];
+    if (!first) return [];
+    const { send, device, output } = first;
     return [
       {
         code: 'ghost',
         severity: 'note',
-        aux,
-        sends: ghosts,
-        device: ownerOf(placeOf(survey, device)),
+        bus: open.bus,
+        sends: ghosts.filter((one) => one.output === output).map((one) => one.send),
+        device,
         output,
-        mendAt: tapOf(survey, first),
-        follow: loudestAt(survey, first),
+        mendAt: tapOf(open, send),
+        follow: loudestAt(survey, send),
       },
     ];
   });
 }
 
+/** The device that only the send of a strip or track leads to, and the output where both are heard. */
+function ghostOf(survey: Survey, bus: Owner, send: Address) {
+  const dry = reachedFrom(survey, stagesAt(survey, part(ownerOf(send), 'fader')));
+  const behind = reachedFrom(survey, stagesAt(survey, part(bus, 'sum')));
+  for (const stage of behind) {
+    const device = deviceAt(survey, placeOf(survey, stage));
+    if (device === undefined || dry.has(stage)) continue;
+    const wet = reachedFrom(survey, [stage]);
+    const output = survey.outputs.find((one) =>
+      stagesAt(survey, one).some((goal) => wet.has(goal) && dry.has(goal)),
+    );
+    return output === undefined ? undefined : { send, device, output };
+  }
+  return undefined;
+}
+
 /**
- * Sends that are taken after the fader into an aux that is plugged straight into an output of the room, which
- * is what sets headphones apart from an effect: whoever listens there hears every move of the mix.
+ * Sends that are taken after the fader into a bus that an output of the room is plugged straight into, which is
+ * what sets headphones apart from an effect: whoever listens there hears every move of the mix.
  */
 export function findPostFaderHeadphones(survey: Survey): Finding[] {
-  return survey.setup.rig.desk.auxes.flatMap(({ id }): Finding[] => {
-    const aux = deskOwner(id);
-    const output = outputFedStraight(survey, aux);
-    const sends = openSends(survey, id).filter((send) => isTakenAfterFader(survey, send));
+  return openSends(survey).flatMap((open): Finding[] => {
+    const output = outputFedStraight(survey, open.bus);
+    if (output === undefined) return [];
+    const sends = open.sends.filter(
+      (send) => isTakenAfterFader(survey, send) && !isDry(survey, open.bus, send, output),
+    );
     const [first] = sends;
-    if (output === undefined || first === undefined) return [];
-    const mendAt = tapOf(survey, first);
+    if (first === undefined) return [];
+    const mendAt = tapOf(open, first);
     const follow = loudestAt(survey, first);
-    return [
-      { code: 'post-fader-headphones', severity: 'note', aux, sends, output, mendAt, follow },
-    ];
+    const told = { bus: open.bus, sends, output, mendAt, follow };
+    return [{ code: 'post-fader-headphones', severity: 'note', ...told }];
   });
 }
 
-const openSends = (survey: Survey, aux: string): Address[] =>
-  sendersTo(survey.setup.rig, aux)
-    .map(({ id }) => part(deskOwner(id), aux))
-    .filter((send) => carries(survey, send));
-
-/** The output that an aux is plugged into, with nothing between. */
-function outputFedStraight(survey: Survey, aux: Owner): Address | undefined {
-  const goals = stagesAt(survey, part(aux, 'out')).flatMap((stage) => survey.next[stage] ?? []);
-  return goals
-    .map((stage) => placeOf(survey, stage))
-    .find((place) => survey.outputs.includes(place));
+/** The output that a bus leads to with no plug-in and nothing but the converter between. */
+function outputFedStraight(survey: Survey, bus: Owner): Address | undefined {
+  const isBetween = (place: Address) =>
+    (ownerOf(place) === bus && deviceAt(survey, place) === undefined) ||
+    place.startsWith('converter.out');
+  const seen = new Set(stagesAt(survey, part(bus, 'sum')));
+  for (const stage of seen) {
+    const place = placeOf(survey, stage);
+    if (survey.outputs.includes(place)) return place;
+    if (!isBetween(place)) continue;
+    for (const to of survey.next[stage] ?? []) seen.add(to);
+  }
+  return undefined;
 }
 
-/** Whether what comes out of the fader of a send's strip arrives at a stage. */
-const isDry = (survey: Survey, send: Address, goal: number): boolean =>
-  reachedFrom(survey, stagesAt(survey, part(ownerOf(send), 'fader'))).has(goal);
+/** Whether what comes out of the fader that a send belongs to is heard at an output, past the bus of the send. */
+const isDry = (survey: Survey, bus: Owner, send: Address, output: Address): boolean =>
+  stagesAt(survey, part(ownerOf(send), 'fader')).some((stage) =>
+    leadsPast(survey.solution.circuit, stage, bus, output),
+  );
 
 const hasFader = (survey: Survey, send: Address): boolean =>
   stagesAt(survey, part(ownerOf(send), 'fader')).length > 0;
@@ -88,7 +97,7 @@ const isTakenAfterFader = (survey: Survey, send: Address): boolean =>
 const isTakenBeforeFader = (survey: Survey, send: Address): boolean =>
   hasFader(survey, send) && !passesFader(survey, send);
 
-/** Whether the fader of its own strip comes before a send: walked back inside the strip. */
+/** Whether the fader of its own strip or track comes before a send: walked back inside it. */
 function passesFader(survey: Survey, send: Address): boolean {
   const owner = ownerOf(send);
   const fader = part(owner, 'fader');
@@ -107,7 +116,5 @@ function passesFader(survey: Survey, send: Address): boolean {
 }
 
 /** The switch that says where a send is taken; the send itself where that is fixed. */
-function tapOf({ setup: { rig } }: Survey, send: Address): Address {
-  const aux = rig.desk.auxes.find(({ id }) => send === part(ownerOf(send), id));
-  return aux?.tap === 'switchable' ? part(send, 'tap') : send;
-}
+const tapOf = ({ tap }: OpenSends, send: Address): Address =>
+  tap === 'switchable' ? part(send, 'tap') : send;

@@ -9,6 +9,7 @@ import {
   ownerOf,
   part,
 } from '../../rig/address.ts';
+import { pluginAt } from '../../rig/box-channels.ts';
 import { levelAt, levelOf } from '../../solve/levels.ts';
 import type { Solution } from '../../solve/solution.ts';
 import { stagesLeadingTo } from '../paths.ts';
@@ -91,6 +92,12 @@ export const placeOf = ({ solution }: Survey, stage: number): Address =>
 
 export const idOf = ({ solution }: Survey, stage: number): Address =>
   solution.circuit.stages[stage]?.id ?? '';
+
+/** The device or plug-in that a place belongs to: `rack.plate`, `box.cello.comp`; nothing where it is of neither. */
+export function deviceAt({ setup }: Survey, place: Address): Address | undefined {
+  const owner = ownerOf(place);
+  return owner.startsWith('rack.') ? owner : pluginAt(setup.rig, place)?.address;
+}
 
 /** Owners of what feeds a stage by open wires, each once. */
 export const feedersOf = (survey: Survey, stage: number): Owner[] => [

@@ -16,7 +16,7 @@ export const findings: Command = {
   options: { json: JSON_OPTION },
   notes: [
     'A fault is hardly ever meant. What is worth a look is a trick when it is meant.',
-    'The exit code is 0 whatever is found. Clipping and capture tracks that play back are not looked for.',
+    'The exit code is 0 whatever is found.',
   ],
   run: async (call) => {
     const { setup } = await readSetup(call.operands[0] ?? '', call.input);

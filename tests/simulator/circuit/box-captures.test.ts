@@ -109,11 +109,11 @@ describe('the loop of a capture track that plays back to the desk that it record
     expect(levelAt(solution, 'box.side.in')).toBeCloseTo(4 + 20 * Math.log10(2), 9);
   });
 
-  test('levelAt() all of it once round: no level, not stable, and said to be a loop', () => {
+  test('levelAt() all of it once round: no level, not stable, and said so', () => {
     const { solution, setup } = boxRoom(looped(0));
     expect(solution.loops.map(({ stable }) => stable)).toEqual([false]);
     expect(levelAt(solution, 'box.side.in')).toBeUndefined();
-    expect(findings(setup, solution).map(({ code }) => code)).toContain('loop');
+    expect(findings(setup, solution).map(({ code }) => code)).toContain('capture-plays-back');
   });
 
   test('response() with 2 · 1 ms round it depends on frequency: 1/(1 − ½) at 500 Hz, 1/(1 + ½) at 250 Hz', () => {

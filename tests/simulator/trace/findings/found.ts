@@ -1,4 +1,4 @@
-import type { Board } from '../../../../simulator/board/board.ts';
+import type { Board, Setup } from '../../../../simulator/board/board.ts';
 import { simulate } from '../../../../simulator/solve/simulate.ts';
 import type { FindingCode, FindingOf } from '../../../../simulator/trace/findings/finding.ts';
 import { findings } from '../../../../simulator/trace/findings.ts';
@@ -19,7 +19,11 @@ export function allFound(board: Board, { withDelay = false } = {}) {
   return findings(setup, simulate(setup));
 }
 
-/** What is found of one kind. */
+/** What is found of one kind in any setup. */
+export const foundIn = <Code extends FindingCode>(code: Code, setup: Setup): FindingOf<Code>[] =>
+  findings(setup, simulate(setup)).filter((one): one is FindingOf<Code> => one.code === code);
+
+/** What is found of one kind in the small room. */
 export const found = <Code extends FindingCode>(
   code: Code,
   board: Board,
