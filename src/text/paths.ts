@@ -1,6 +1,7 @@
 import {
   type Address,
   controls,
+  type Dbu,
   fullLabel,
   isOn,
   type Level,
@@ -30,6 +31,8 @@ export interface PathRow {
   readonly place: Address;
   /** `Strip 3 Cello fader` */
   readonly name: string;
+  /** The level that came to it: `−6.0 dBu`; empty where the signal starts. */
+  readonly before: string;
   /** What the place did to the signal: `−6.0 dB`, `starts`, `inverted`, `arrives`. */
   readonly did: string;
   /** The level after it: `−12.0 dBu`. */
@@ -70,6 +73,7 @@ export function pathRows(
     .map((step) => ({
       place: step.place,
       name: fullLabel(setup.rig, step.place),
+      before: step === path.steps[0] ? '' : levelText((step.level - step.gain) as Dbu, digits),
       did: step === path.steps.at(-1) ? 'arrives' : didText(setup, step, digits),
       level: levelText(step.level, digits),
     }));

@@ -50,10 +50,17 @@ test('pathRows() of a way through a reverb: 3 − 6 + 3 (two legs) − 4 = −4 
   const { setup, solution } = hear(board);
   const wet = paths(solution, 'cello', OUTPUT).find(({ decorrelated }) => decorrelated);
   if (!wet) throw new Error('Expected a path.');
-  const rows = new Map(pathRows(setup, wet).map(({ place, did, level }) => [place, [did, level]]));
-  expect(rows.get('desk.ch3.aux3')).toEqual(['−6.0 dB', '−3.0 dBu']);
-  expect(rows.get('rack.plate.reverb')).toEqual(['turned into reverberation', '0.0 dBu']);
-  expect(rows.get(OUTPUT)).toEqual(['arrives', '−4.0 dBu']);
+  const rows = new Map(
+    pathRows(setup, wet).map(({ place, before, did, level }) => [place, [before, did, level]]),
+  );
+  expect(rows.get('box.cello.source')).toEqual(['', 'starts', '+3.0 dBu']);
+  expect(rows.get('desk.ch3.aux3')).toEqual(['+3.0 dBu', '−6.0 dB', '−3.0 dBu']);
+  expect(rows.get('rack.plate.reverb')).toEqual([
+    '−3.0 dBu',
+    'turned into reverberation',
+    '0.0 dBu',
+  ]);
+  expect(rows.get(OUTPUT)).toEqual(['−4.0 dBu', 'arrives', '−4.0 dBu']);
 });
 
 test('pathsSentence() counts the ways and gives their level together', () => {

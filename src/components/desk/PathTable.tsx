@@ -1,8 +1,11 @@
-import { levelOf, outputPlace, paths } from '../../../simulator/index.ts';
-import { pathLine, pathRows, pathsSentence } from '../../text/index.ts';
+import { levelOf, outputPlace, type Path, paths, type Setup } from '../../../simulator/index.ts';
+import { pathRows, pathStory, pathsSentence } from '../../text/index.ts';
 import type { Scene } from './scene.ts';
 
-/** Every way of the followed source to every output, as text: the same that the drawing shows in light. */
+/**
+ * Every way of the followed source to every output, as text: the same that the drawing shows in light. Each way is
+ * told in a sentence, with its stages folded under it.
+ */
 export function PathTable({ scene }: { scene: Scene }) {
   const { setup, solution, follow } = scene;
   const { rig } = setup;
@@ -15,32 +18,46 @@ export function PathTable({ scene }: { scene: Scene }) {
         return (
           <section key={id}>
             <p>{pathsSentence(setup.rig, { source: follow, output: place, ways, level })}</p>
-            {ways.map((path, index) => (
-              <details key={`${path.signal}-${index}-${ways.length}`}>
-                <summary>{pathLine(rig, path)}</summary>
-                <table>
-                  <thead>
-                    <tr>
-                      <th scope="col">Place</th>
-                      <th scope="col">What it did</th>
-                      <th scope="col">Level after it</th>
-                    </tr>
-                  </thead>
-                  <tbody>
-                    {pathRows(setup, path).map((row) => (
-                      <tr key={row.place}>
-                        <th scope="row">{row.name}</th>
-                        <td>{row.did}</td>
-                        <td>{row.level}</td>
-                      </tr>
-                    ))}
-                  </tbody>
-                </table>
-              </details>
-            ))}
+            {ways.length > 0 && (
+              <ol>
+                {ways.map((path, index) => (
+                  <li key={`${path.signal}-${index}-${ways.length}`}>
+                    <Way setup={setup} path={path} />
+                  </li>
+                ))}
+              </ol>
+            )}
           </section>
         );
       })}
     </div>
+  );
+}
+
+function Way({ setup, path }: { setup: Setup; path: Path }) {
+  return (
+    <details>
+      <summary>{pathStory(setup, path)}</summary>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">Place</th>
+            <th scope="col">Level before</th>
+            <th scope="col">What it did</th>
+            <th scope="col">Level after</th>
+          </tr>
+        </thead>
+        <tbody>
+          {pathRows(setup, path).map(({ place, name, before, did, level }) => (
+            <tr key={place}>
+              <th scope="row">{name}</th>
+              <td>{before}</td>
+              <td>{did}</td>
+              <td>{level}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </details>
   );
 }
