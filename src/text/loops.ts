@@ -1,4 +1,4 @@
-import { ownerOf, type Rig, type Ring } from '../../simulator/index.ts';
+import { type Address, ownerOf, type Rig, type Ring } from '../../simulator/index.ts';
 import { ownerName } from './places.ts';
 import { signed } from './quantities.ts';
 import { sentence } from './sentence.ts';
