@@ -1,6 +1,5 @@
 import { expect, test } from 'vitest';
-import { paths } from '../../simulator/trace/paths.ts';
-import { stopOf } from '../../simulator/trace/stops.ts';
+import { paths, stopOf } from '../../simulator/index.ts';
 import { pathStory, stopText } from '../../src/text/index.ts';
 import { type DeskRoom, deskRoom } from '../simulator/circuit/desk-room.ts';
 
