@@ -75,7 +75,7 @@ export type {
   StripType,
   Track,
 } from './rig/schema.ts';
-export { rigSchema } from './rig/schema.ts';
+export { fileBoardSchema, rigSchema } from './rig/schema.ts';
 export type { Headroom } from './solve/headroom.ts';
 export { clippingStages, firstToClip, headroomAt } from './solve/headroom.ts';
 export type { Level } from './solve/levels.ts';
