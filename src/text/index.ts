@@ -28,6 +28,7 @@ export {
   spokenLevel,
 } from './quantities.ts';
 export { reasonSentence } from './reasons.ts';
+export { type PatchLine, patchLines, type RecallGroup, recallGroups } from './recall.ts';
 export { refusalSentence } from './refusals.ts';
 export { type ResponsePoint, responseSentence } from './responses.ts';
 export { capitalised, counted, listed, sentence } from './sentence.ts';
