@@ -26,8 +26,20 @@ function leads(
   return false;
 }
 
-const stagesWithin = ({ stages }: Circuit, placeOrOwner: Address): number[] =>
-  stages.flatMap(({ id }, stage) => (isWithin(id, placeOrOwner) ? [stage] : []));
+/** Stages by place or owner, of each circuit that was asked for them. */
+const within = new WeakMap<Circuit, Map<Address, readonly number[]>>();
+
+function stagesWithin(circuit: Circuit, placeOrOwner: Address): readonly number[] {
+  const ofCircuit = within.get(circuit) ?? new Map<Address, readonly number[]>();
+  within.set(circuit, ofCircuit);
+  const known = ofCircuit.get(placeOrOwner);
+  if (known) return known;
+  const stages = circuit.stages.flatMap(({ id }, stage) =>
+    isWithin(id, placeOrOwner) ? [stage] : [],
+  );
+  ofCircuit.set(placeOrOwner, stages);
+  return stages;
+}
 
 /** Whether some open way of a signal to an output passes a place, or a place of an owner. */
 export function leadsThrough(
@@ -37,8 +49,7 @@ export function leadsThrough(
   output: Address,
 ): boolean {
   const free = () => false;
-  const within = stagesWithin(circuit, placeOrOwner);
-  return within.some(
+  return stagesWithin(circuit, placeOrOwner).some(
     (stage) =>
       leads(circuit, [start], [stage], free) &&
       leads(circuit, [stage], stagesOf(circuit, output), free),
@@ -68,10 +79,10 @@ export function alwaysPasses(
   stops: readonly Address[],
   output: Address,
 ): boolean {
-  const within = stops.map((stop) => new Set(stagesWithin(circuit, stop)));
+  const atStop = stops.map((stop) => new Set(stagesWithin(circuit, stop)));
   /** How many stops are left to pass, from the first on, once a stage was passed against the signal. */
   const leftAfter = (stage: number, left: number): number =>
-    left > 0 && within[left - 1]?.has(stage) ? leftAfter(stage, left - 1) : left;
+    left > 0 && atStop[left - 1]?.has(stage) ? leftAfter(stage, left - 1) : left;
 
   // Walks against the signal from the output. What stands at a stage is seen once for each count of stops left.
   const seen = new Set<number>();

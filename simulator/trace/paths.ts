@@ -33,11 +33,34 @@ const MOST_VISITS = 50_000;
  * @throws RangeError when there is no such source or place.
  */
 export function paths(solution: Solution, source: string, output: Address): Path[] {
+  const approach = approachTo(solution, output);
+  return signalsNamed(solution.circuit, source)
+    .flatMap((signal) => pathsOfSignal(solution, signal, approach))
+    .sort((a, b) => b.level - a.level);
+}
+
+/** All that leads to an output. */
+interface Approach {
+  readonly goals: ReadonlySet<number>;
+  /** Stages from which an open way leads to it, with its own. */
+  readonly leading: ReadonlySet<number>;
+  /** Open wires between them, by the stage that they start from. */
+  readonly next: ReadonlyMap<number, readonly WireOnwards[]>;
+}
+
+/** Approaches that were found, by solution and output: every source is asked for at the same few outputs. */
+const approaches = new WeakMap<Solution, Map<Address, Approach>>();
+
+function approachTo(solution: Solution, output: Address): Approach {
+  const ofSolution = approaches.get(solution) ?? new Map<Address, Approach>();
+  approaches.set(solution, ofSolution);
+  const known = ofSolution.get(output);
+  if (known) return known;
   const goals = new Set(stagesOf(solution.circuit, output));
   const leading = stagesLeadingTo(solution.circuit, goals);
-  return signalsNamed(solution.circuit, source)
-    .flatMap((signal) => pathsOfSignal(solution, signal, goals, leading))
-    .sort((a, b) => b.level - a.level);
+  const approach = { goals, leading, next: wiresOnwards(solution, leading) };
+  ofSolution.set(output, approach);
+  return approach;
 }
 
 /** Stages from which an open way leads to one of the goals, with the goals themselves. */
@@ -63,11 +86,9 @@ type Voltages = ReadonlyMap<number, ReadonlyMap<number, Transfer>>;
 function pathsOfSignal(
   solution: Solution,
   signal: Signal,
-  goals: ReadonlySet<number>,
-  leading: ReadonlySet<number>,
+  { goals, leading, next }: Approach,
 ): Path[] {
   const { circuit } = solution;
-  const next = wiresOnwards(solution, leading);
   const found: Path[] = [];
   let visits = 0;
 
