@@ -3,7 +3,6 @@
 export type { Board, Move, Setup } from './board/board.ts';
 export {
   DEFAULT_BOARD,
-  inputFedBy,
   isOn,
   movesBetween,
   numberAt,
@@ -14,6 +13,8 @@ export {
 export type { BoardContext, BoardEvent, BoardInput } from './board/board-machine.ts';
 export { boardMachine } from './board/board-machine.ts';
 export type { Edit, Refusal } from './board/edit.ts';
+export type { Feed } from './board/feeds.ts';
+export { cordFrom, driverOf, feedOf, inputsFedBy } from './board/feeds.ts';
 export type { SetupFile } from './board/setup-file.ts';
 export { boardOf, parseRig, parseSetup, setupData, setupSchema } from './board/setup-file.ts';
 export type { Circuit, Signal, Stage, Wire } from './circuit/circuit.ts';
@@ -43,6 +44,8 @@ export type {
 export type { WalkThrough, WalkThroughStep } from './grade/walk-through.ts';
 export { parseWalkThrough, walkThroughSchema } from './grade/walk-through.ts';
 export * from './rig/address.ts';
+export type { BayPoint } from './rig/bay.ts';
+export { bayPoints } from './rig/bay.ts';
 export type { PluginAt } from './rig/box-channels.ts';
 export { pluginAt, sendBusAt } from './rig/box-channels.ts';
 export type {
@@ -56,11 +59,13 @@ export type {
   PanControl,
   SwitchControl,
 } from './rig/control.ts';
-export { misfitOf, NONE } from './rig/control.ts';
+export { misfitOf, NONE, OPEN } from './rig/control.ts';
 export type { Controls } from './rig/controls.ts';
 export { controls } from './rig/controls.ts';
 export { jacks } from './rig/jacks.ts';
 export { fullLabel, ownerLabel, partLabel } from './rig/labels.ts';
+export type { Normal } from './rig/normals.ts';
+export { normals } from './rig/normals.ts';
 export type {
   Aux,
   BoxBus,
@@ -107,6 +112,8 @@ export { FADER_FLOOR, FADER_TOP, faderGain, faderPosition } from './units/fader.
 export type { Hz, Seconds } from './units/frequency.ts';
 export { GRID, THIRD_OCTAVES, thirdOctaveCentre } from './units/frequency.ts';
 export * from './units/level.ts';
+export type { Ohms } from './units/loading.ts';
+export { inParallel, loadedRatio } from './units/loading.ts';
 export { METER_MARKS, meterShare } from './units/meter-scale.ts';
 export { BOLTZMANN, NOISE_BANDWIDTH, summingNoiseGain, thermalNoise } from './units/noise.ts';
 export type { PanLaw } from './units/pan.ts';

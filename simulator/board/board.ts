@@ -45,7 +45,7 @@ export function isOn(setup: Setup, address: Address): boolean {
   throw new RangeError(`Expected a switch at ${address}, but got ${value}.`);
 }
 
-/** The option that a choice stands at, or the jack that a cord comes from; nothing where it is `none`. */
+/** The option that a choice stands at; nothing where it is `none`. What comes into a jack is told by `feedOf`. */
 export function pickAt(setup: Setup, address: Address): string | undefined {
   const value = valueAt(setup, address);
   return value === NONE ? undefined : String(value);
@@ -73,14 +73,4 @@ export function movesBetween(rig: Rig, before: Board, after: Board): Move[] {
     const to = after[control.address] ?? control.default;
     return from === to ? [] : [{ control, from, to }];
   });
-}
-
-/** The input jack that a cord from this output jack goes into, if there is one. */
-export function inputFedBy(setup: Setup, outputJack: Address): Address | undefined {
-  for (const control of controls(setup.rig).values()) {
-    if (control.kind === 'cord' && valueAt(setup, control.address) === outputJack) {
-      return control.address;
-    }
-  }
-  return undefined;
 }

@@ -5,12 +5,12 @@ import type { Rig } from '../rig/schema.ts';
 import {
   type Board,
   DEFAULT_BOARD,
-  inputFedBy,
   movesBetween,
   type Setup,
   valueAt,
   withValues,
 } from './board.ts';
+import { cordFrom } from './feeds.ts';
 import { stepped } from './step.ts';
 
 /** One edit of a board. */
@@ -31,7 +31,7 @@ export type Refusal =
   | { readonly code: 'misfit'; readonly address: Address; readonly misfit: Misfit }
   /** The output jack already holds a cord, which leads to `input`. */
   | { readonly code: 'output-in-use'; readonly output: Address; readonly input: Address }
-  /** The input jack already holds a cord, which comes from `output`. */
+  /** The input jack already holds a cord, which comes from `output`, or is an open plug. */
   | { readonly code: 'input-in-use'; readonly input: Address; readonly output: string };
 
 /** What edits are held against. */
@@ -105,7 +105,7 @@ function set(setup: Setup, address: Address, value: ControlValue, rules: EditRul
   const misfit = misfitOf(control, value);
   if (misfit) return refuse({ code: 'misfit', address, misfit });
   if (control.kind === 'cord' && value !== NONE) {
-    const input = inputFedBy(setup, String(value));
+    const input = cordFrom(setup, String(value));
     if (input && input !== address) {
       return refuse({ code: 'output-in-use', output: String(value), input });
     }

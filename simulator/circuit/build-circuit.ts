@@ -1,6 +1,7 @@
 import type { Setup } from '../board/board.ts';
 import { outputPlace } from '../rig/address.ts';
 import { outputStage } from './active-stages.ts';
+import { addBay } from './bay.ts';
 import { addBox } from './box.ts';
 import { addDesk } from './desk.ts';
 import { addInput } from './input.ts';
@@ -18,6 +19,7 @@ export function buildCircuit(setup: Setup, before?: BuiltCircuit): BuiltCircuit 
   addBox(wiring);
   addDesk(wiring);
   addRack(wiring);
+  addBay(wiring);
   for (const output of setup.rig.outputs) {
     wiring.section((reading) => {
       const place = addInput(wiring, reading, outputPlace(output.id), output.stereo ? 2 : 1);

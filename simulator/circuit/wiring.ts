@@ -1,4 +1,5 @@
 import type { Setup } from '../board/board.ts';
+import { cordsOf } from '../board/feeds.ts';
 import { type Address, LEGS, type Leg, part } from '../rig/address.ts';
 import type { Rig } from '../rig/schema.ts';
 import type { Db, Dbu } from '../units/level.ts';
@@ -17,6 +18,8 @@ const SUM: Law = { kind: 'sum' };
  */
 export class Wiring {
   readonly rig: Rig;
+  /** All cords, for what depends on more than the cord in one jack. */
+  readonly cords = this.shared(cordsOf);
   readonly #setup: Setup;
   readonly #before: BuiltCircuit | undefined;
   readonly #moved: readonly Address[];

@@ -1,4 +1,5 @@
-import { type Board, controlAt, numberAt, pickAt, type Setup, withValues } from '../board/board.ts';
+import { type Board, controlAt, numberAt, type Setup, withValues } from '../board/board.ts';
+import { driverOf } from '../board/feeds.ts';
 import { type Address, deskOwner, legsOf, part, stripTypeOf } from '../rig/address.ts';
 import { controls } from '../rig/controls.ts';
 import { levelOf } from '../solve/levels.ts';
@@ -47,13 +48,13 @@ function fits(setup: Setup, address: Address, byDb: number): boolean {
   return value >= control.min && value <= control.max;
 }
 
-/** The strips whose line input comes straight from a converter output that carries a source. */
+/** The strips whose line input comes from a converter output that carries a source, with no more than mults between. */
 function stripsOf(source: string, setup: Setup, now: Solution): Address[] {
   return setup.rig.desk.strips.flatMap((strip) => {
     const owner = deskOwner(strip.id);
     const type = stripTypeOf(setup.rig, strip);
     const carries = legsOf(part(owner, 'in'), type.stereo).some((jack) => {
-      const from = pickAt(setup, jack);
+      const from = driverOf(setup, jack);
       if (!from?.startsWith('converter.')) return false;
       return levelOf(now, source, from) !== -Infinity;
     });

@@ -1,9 +1,10 @@
 import { nearestNames } from '../file/nearest-names.ts';
 import type { PlaceInFile } from '../file/read-document.ts';
 import { boxChannels, takesSends } from './box-channels.ts';
+import { bayContradictions } from './check-bay.ts';
 import { deskContradictions } from './check-desk.ts';
 import type { Contradiction } from './contradiction.ts';
-import { type Misfit, misfitOf } from './control.ts';
+import { type Misfit, misfitOf, NONE, OPEN } from './control.ts';
 import { controls } from './controls.ts';
 import type { FileBoard, Rig } from './schema.ts';
 
@@ -45,6 +46,8 @@ export function contradictionsIn(rig: Rig): Contradiction[] {
     ...duplicates(places(rig.desk.stripTypes, ['desk', 'stripTypes'])),
     ...duplicates(places(rig.desk.controlRoom?.inputs ?? [], ['desk', 'controlRoom', 'inputs'])),
     ...duplicates(places(rig.rack, ['rack'])),
+    ...duplicates(places(rig.bay?.rows ?? [], ['bay', 'rows'])),
+    ...duplicates(places(rig.bay?.mults ?? [], ['bay', 'mults'])),
     ...duplicates(places(rig.outputs, ['outputs'])),
     ...reservedIds(rig),
     ...deskContradictions(rig),
@@ -52,6 +55,8 @@ export function contradictionsIn(rig: Rig): Contradiction[] {
   ];
   // The list of controls can only be trusted once the ids are sound.
   if (found.length > 0) return found;
+  const onBay = bayContradictions(rig);
+  if (onBay.length > 0) return onBay;
   return misfitsIn(rig, rig.defaults).map((one) => ({ ...one, at: ['defaults', ...one.at] }));
 }
 
@@ -101,7 +106,7 @@ function sharedJacks(rig: Rig, board: FileBoard, under: FileBoard): Contradictio
   return [...controls(rig).values()].flatMap((control): Contradiction[] => {
     if (control.kind !== 'cord') return [];
     const jack = board[control.address] ?? under[control.address] ?? control.default;
-    if (typeof jack !== 'string' || jack === 'none') return [];
+    if (typeof jack !== 'string' || jack === NONE || jack === OPEN) return [];
     const first = taken.get(jack);
     taken.set(jack, first ?? control.address);
     if (first === undefined) return [];

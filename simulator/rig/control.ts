@@ -7,6 +7,9 @@ export type ControlValue = number | boolean | string;
 /** The value of a cord that is not plugged, and of a choice that leads nowhere. */
 export const NONE = 'none';
 
+/** The value of a cord of which the other end is plugged nowhere: it silences a jack that has a normal. */
+export const OPEN = 'open';
+
 interface ControlOf<Kind extends string, Value extends ControlValue> {
   readonly kind: Kind;
   readonly address: Address;
@@ -44,7 +47,10 @@ export interface ChoiceControl extends ControlOf<'choice', string> {
   readonly options: readonly Option[];
 }
 
-/** An input jack: its value is the output jack that its cord comes from, or {@link NONE}. */
+/**
+ * An input jack: its value is the output jack that its cord comes from, or {@link NONE}; where it has a normal
+ * also {@link OPEN}.
+ */
 export interface CordControl extends ControlOf<'cord', string> {
   readonly options: readonly Option[];
 }

@@ -1,10 +1,11 @@
 import { type Address, ownerOf, rackOwner } from './address.ts';
 import { boxControls } from './box-controls.ts';
-import { type Control, type ControlValue, NONE } from './control.ts';
+import { type Control, type ControlValue, NONE, OPEN } from './control.ts';
 import { deskControls } from './desk-controls.ts';
 import { deviceControls } from './device-controls.ts';
 import { jacks } from './jacks.ts';
 import { fullLabel, ownerLabel, partLabel } from './labels.ts';
+import { normals } from './normals.ts';
 import type { Rig } from './schema.ts';
 
 /** Every control of a rig by its address, owner by owner, in signal order. */
@@ -49,17 +50,16 @@ function rigDefault(rig: Rig, control: Control): ControlValue {
 
 function cords(rig: Rig): Control[] {
   const { inputs, outputs } = jacks(rig);
-  const options = [
-    { value: NONE, label: 'nothing' },
-    ...outputs.map((jack) => ({ value: jack, label: fullLabel(rig, jack) })),
-  ];
+  const ends = outputs.map((jack) => ({ value: jack, label: fullLabel(rig, jack) }));
+  const options = [{ value: NONE, label: 'nothing' }, ...ends];
+  const withOpen = [...options, { value: OPEN, label: 'an open plug' }];
   return inputs.map((jack) => ({
     kind: 'cord',
     address: jack,
     owner: ownerOf(jack),
     ownerLabel: ownerLabel(rig, ownerOf(jack)),
     label: partLabel(rig, jack),
-    options,
+    options: normals(rig).into.has(jack) ? withOpen : options,
     default: NONE,
   }));
 }

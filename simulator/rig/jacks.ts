@@ -14,6 +14,7 @@ import {
   part,
   stripTypeOf,
 } from './address.ts';
+import { multIn, multOuts } from './bay.ts';
 import type { Rig } from './schema.ts';
 import { isStereoAfter, isStereoSubgroup } from './strip-routes.ts';
 
@@ -29,6 +30,12 @@ const insertJacks = (owner: Owner, stereo: boolean): Jacks => ({
   outputs: legsOf(part(owner, 'insert.send'), stereo),
   inputs: legsOf(part(owner, 'insert.return'), stereo),
 });
+
+/** The send of the insert that a return belongs to; nothing where an input jack is no return. */
+export const insertSendOf = (input: Address): Address | undefined =>
+  /\.insert\.return(\.[lr])?$/.test(input)
+    ? input.replace('.insert.return', '.insert.send')
+    : undefined;
 
 /** All jacks of a rig. A strip without an insert stage has no insert jacks. */
 export function jacks(rig: Rig): Jacks {
@@ -69,6 +76,7 @@ export function jacks(rig: Rig): Jacks {
     add({ outputs: legsOf(part(CONTROL_ROOM, 'out'), true) });
   }
   for (const device of rig.rack) add({ inputs: deviceIns(device), outputs: deviceOuts(device) });
+  for (const mult of rig.bay?.mults ?? []) add({ inputs: [multIn(mult)], outputs: multOuts(mult) });
   for (const output of rig.outputs) add({ inputs: outputJacks(output) });
   return { outputs, inputs };
 }

@@ -79,6 +79,8 @@ export function ownerLabel(rig: Rig, owner: Owner): string {
       if (aux) return /^aux\b/i.test(aux) ? aux : `Aux ${aux}`;
       return labelIn(rig.desk.subgroups) ?? id;
     }
+    case 'bay':
+      return labelIn(rig.bay?.mults ?? []) ?? id;
     case 'rack':
       return labelIn(rig.rack) ?? id;
     default:
@@ -103,6 +105,7 @@ function sideless(rig: Rig, section: string, id: string, name: string): string {
     return input ? `input ${input.label}` : (CONTROL_ROOM_PARTS[name] ?? name);
   }
   if (section === 'desk' && name === 'path') return 'fed from';
+  if (section === 'bay') return name.replace(/^out/, 'output ').replace(/^in$/, 'input');
   if (name === 'in') return section === 'desk' ? 'line input' : 'input';
   if (name === 'main') return section === 'box' ? 'main feed' : 'assign to the main bus';
   if (name === 'pan' && isStereoStrip(rig, id)) return 'balance';

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { baySchema } from './bay-schema.ts';
 import {
   type boxBusSchema,
   boxSchema,
@@ -69,6 +70,13 @@ export const rigSchema = z.strictObject({
   converter: converterSchema.check(z.describe('Where the box becomes analog.')),
   desk: deskSchema.check(z.describe('Strips, auxes, subgroups, and the main bus.')),
   rack: z._default(z.array(deviceSchema).check(z.maxLength(64)), []).check(z.describe('Outboard.')),
+  bay: z
+    .optional(baySchema)
+    .check(
+      z.describe(
+        'The patchbay, between what comes out and what goes in. Left out, there are only cords and the half-normals of inserts.',
+      ),
+    ),
   outputs: z
     .array(outputSchema)
     .check(
@@ -85,7 +93,7 @@ export const rigSchema = z.strictObject({
     ),
 });
 
-/** What exists: the box, the converter, the desk, the rack and the outputs. */
+/** What exists: the box, the converter, the desk, the rack, the bay and the outputs. */
 export type Rig = z.output<typeof rigSchema>;
 export type Track = z.output<typeof trackSchema>;
 export type BoxBus = z.output<typeof boxBusSchema>;
@@ -98,5 +106,8 @@ export type Subgroup = Rig['desk']['subgroups'][number];
 export type SoloMode = (typeof SOLO_MODES)[number];
 export type Aux = Rig['desk']['auxes'][number];
 export type Device = z.output<typeof deviceSchema>;
+export type Bay = z.output<typeof baySchema>;
+export type BayRow = Bay['rows'][number];
+export type Mult = Bay['mults'][number];
 export type Output = z.output<typeof outputSchema>;
 export type FileBoard = z.output<typeof fileBoardSchema>;

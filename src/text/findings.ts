@@ -125,8 +125,11 @@ const sayings: Sayings = {
     mend: ({ mendAt }, rig) => `open the ring at ${placeName(rig, mendAt)}`,
   },
   'insert-not-returned': {
-    what: ({ owner, goesTo, severity }, rig) =>
-      `the insert of ${ownerName(rig, owner)} is sent to ${placeName(rig, goesTo)} and does not come back: the signal goes straight on${severity === 'fault' ? ', and what it is sent to is not heard' : ', and is heard by another way too'}`,
+    what: ({ owner, goesTo, severity, passesOn }, rig) => {
+      const sent = `the insert of ${ownerName(rig, owner)} is sent to ${placeName(rig, goesTo)} and does not come back`;
+      if (!passesOn) return `${sent}: the signal does not go on from there`;
+      return `${sent}: the signal goes straight on${severity === 'fault' ? ', and what it is sent to is not heard' : ', and is heard by another way too'}`;
+    },
     mend: ({ mendAt, owner, goesTo }, rig) =>
       `plug the end of the chain into ${placeName(rig, mendAt)}, or take the cord between ${ownerName(rig, owner)} and ${ownerName(rig, ownerOf(goesTo))} out`,
   },

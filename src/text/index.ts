@@ -11,6 +11,7 @@ export {
   headroomFigure,
   noiseSentence,
 } from './noise.ts';
+export { normalText } from './normals.ts';
 export { type PathRow, pathLine, pathRows, pathsSentence } from './paths.ts';
 export { atGoal, goalName, ownerName, placeName, sourceName } from './places.ts';
 export {
@@ -22,6 +23,7 @@ export {
   levelText,
   NO_LEVEL,
   panText,
+  plugText,
   signed,
   spokenControl,
   spokenGain,

@@ -1,4 +1,4 @@
-import { type Control, type ControlValue, type Level, NONE } from '../../simulator/index.ts';
+import { type Control, type ControlValue, type Level, NONE, OPEN } from '../../simulator/index.ts';
 
 /** What is said where an unstable loop leaves no level. */
 export const NO_LEVEL = 'no level (unstable loop)';
@@ -52,9 +52,15 @@ export function controlText(control: Control, value: ControlValue, digits = 1): 
     case 'choice':
       return optionLabel(control.options, value);
     case 'cord':
-      return value === NONE ? 'nothing plugged' : `from ${optionLabel(control.options, value)}`;
+      return value === NONE
+        ? 'nothing plugged'
+        : plugText(value, optionLabel(control.options, value));
   }
 }
+
+/** What is plugged into an input jack: `from Output 3`, `an open plug`. */
+export const plugText = (value: ControlValue, label: string): string =>
+  value === NONE || value === OPEN ? label : `from ${label}`;
 
 /** Where a control stands, as it is read out: `minus 6.0 decibels`, `30 percent left`, `4 to 1`. */
 export function spokenControl(control: Control, value: ControlValue): string {

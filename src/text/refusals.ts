@@ -2,6 +2,7 @@ import {
   type Control,
   controls,
   type Misfit,
+  OPEN,
   type Refusal,
   type Rig,
 } from '../../simulator/index.ts';
@@ -22,7 +23,7 @@ const refusals = {
   'output-in-use': ({ output, input }, rig) =>
     `${placeName(rig, output)} already feeds ${placeName(rig, input)}. An output jack takes one cord: pull that one first`,
   'input-in-use': ({ input, output }, rig) =>
-    `${placeName(rig, input)} already holds a cord from ${placeName(rig, output)}. Pull it first`,
+    `${placeName(rig, input)} already holds ${output === OPEN ? 'an open plug' : `a cord from ${placeName(rig, output)}`}. Pull it first`,
 } satisfies RefusalSayings;
 
 /** Why an edit was refused, and what to do about it. */

@@ -75,6 +75,8 @@ function clauseOf(setup: Setup, path: Path, step: PathStep, index: number): stri
         ? []
         : [`goes${insertBefore(setup, path, index)} to ${ownerName(rig, owner)}`];
     case 'insert.return':
+      // By its normal it comes from its own send, and has not been away.
+      if (path.steps[index - 1]?.place === `${owner}.insert.send`) return [];
       return [`comes back into the insert of ${ownerName(rig, owner)}`];
     case 'reverb':
       return ['is turned into reverberation'];

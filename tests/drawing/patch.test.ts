@@ -1,31 +1,27 @@
 import { describe, expect, test } from 'vitest';
-import { feedOf, goalOf, insertPatch } from '../../src/drawing/patch.ts';
+import { feedInto, goalFrom, insertPatch, ownerAt } from '../../src/drawing/patch.ts';
 import { hear } from '../text/net-loft.ts';
 
 const setup = (board = {}) => hear(board).setup;
+/** The owners that the insert of an owner leads to and comes from, and whether it is passed straight. */
+const patched = (board: object, owner: string) => {
+  const { sent, returned, isStraight } = insertPatch(setup(board), owner);
+  return [ownerAt(sent), ownerAt(returned), isStraight];
+};
 
 describe('insertPatch()', () => {
   test('of an insert without a cord leads nowhere', () => {
-    expect(insertPatch(setup(), 'desk.ch3')).toEqual({
-      sentTo: undefined,
-      returnedFrom: undefined,
-    });
+    expect(patched({}, 'desk.ch3')).toEqual([undefined, undefined, true]);
   });
 
   test('of one cord leads to a device, and not back', () => {
     const board = { 'rack.comp.in': 'desk.ch3.insert.send' };
-    expect(insertPatch(setup(board), 'desk.ch3')).toEqual({
-      sentTo: 'rack.comp',
-      returnedFrom: undefined,
-    });
+    expect(patched(board, 'desk.ch3')).toEqual(['rack.comp', undefined, true]);
   });
 
   test('of a return alone comes from a device, and nothing goes there', () => {
     const board = { 'desk.ch4.insert.return': 'rack.line.out' };
-    expect(insertPatch(setup(board), 'desk.ch4')).toEqual({
-      sentTo: undefined,
-      returnedFrom: 'rack.line',
-    });
+    expect(patched(board, 'desk.ch4')).toEqual([undefined, 'rack.line', false]);
   });
 
   test('of two cords leads there and back, and touches no other strip', () => {
@@ -33,11 +29,8 @@ describe('insertPatch()', () => {
       'rack.comp.in': 'desk.ch3.insert.send',
       'desk.ch3.insert.return': 'rack.comp.out',
     };
-    expect(insertPatch(setup(board), 'desk.ch3')).toEqual({
-      sentTo: 'rack.comp',
-      returnedFrom: 'rack.comp',
-    });
-    expect(insertPatch(setup(board), 'desk.ch2').sentTo).toBeUndefined();
+    expect(patched(board, 'desk.ch3')).toEqual(['rack.comp', 'rack.comp', false]);
+    expect(patched(board, 'desk.ch2')).toEqual([undefined, undefined, true]);
   });
 
   test('of a chain of devices goes to the first and comes from the last', () => {
@@ -46,10 +39,7 @@ describe('insertPatch()', () => {
       'rack.line.in': 'rack.comp.out',
       'desk.ch3.insert.return': 'rack.line.out',
     };
-    expect(insertPatch(setup(board), 'desk.ch3')).toEqual({
-      sentTo: 'rack.comp',
-      returnedFrom: 'rack.line',
-    });
+    expect(patched(board, 'desk.ch3')).toEqual(['rack.comp', 'rack.line', false]);
   });
 
   test.each(['desk.main', 'desk.sub2', 'desk.ret1'])('of %s is that of its left side', (owner) => {
@@ -57,14 +47,11 @@ describe('insertPatch()', () => {
       'rack.duo.in.l': `${owner}.insert.send.l`,
       [`${owner}.insert.return.l`]: 'rack.duo.out.l',
     };
-    expect(insertPatch(setup(board), owner)).toEqual({
-      sentTo: 'rack.duo',
-      returnedFrom: 'rack.duo',
-    });
+    expect(patched(board, owner)).toEqual(['rack.duo', 'rack.duo', false]);
   });
 });
 
-describe('feedOf()', () => {
+describe('feedInto()', () => {
   test.each([
     ['desk.ch3.in', 'converter.out3'],
     ['desk.ret1.in', 'rack.plate.out.l'],
@@ -72,26 +59,26 @@ describe('feedOf()', () => {
     ['out.headphones-a', 'desk.aux1.out'],
     ['rack.comp.in', undefined],
   ])('%s is fed by %s', (input, output) => {
-    expect(feedOf(setup(), input)).toBe(output);
+    expect(feedInto(setup(), input)?.jack).toBe(output);
   });
 
   test('an input that was unplugged is fed by nothing', () => {
-    expect(feedOf(setup({ 'desk.ch3.in': 'none' }), 'desk.ch3.in')).toBeUndefined();
+    expect(feedInto(setup({ 'desk.ch3.in': 'none' }), 'desk.ch3.in')).toBeUndefined();
   });
 });
 
-describe('goalOf()', () => {
+describe('goalFrom()', () => {
   test.each([
     ['desk.aux1.out', 'out.headphones-a'],
     ['desk.aux3.out', 'rack.plate.in'],
     ['desk.main.out', 'out.capture.l'],
     ['desk.sub1.out', undefined],
   ])('%s goes to %s', (output, input) => {
-    expect(goalOf(setup(), output)).toBe(input);
+    expect(goalFrom(setup(), output)?.jack).toBe(input);
   });
 
   test('an output that was plugged elsewhere goes there', () => {
     const board = { 'out.headphones-b': 'none', 'rack.line.in': 'desk.aux2.out' };
-    expect(goalOf(setup(board), 'desk.aux2.out')).toBe('rack.line.in');
+    expect(goalFrom(setup(board), 'desk.aux2.out')?.jack).toBe('rack.line.in');
   });
 });

@@ -1,38 +1,13 @@
-import { spawnSync } from 'node:child_process';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { levelOf, parseSetup, simulate } from '../../simulator/index.ts';
 import { holdAgainstFile, RUNS } from './agreement.ts';
 import { SILENT_BELOW, Tally } from './comparison.ts';
 import { randomSetup } from './random-setup.ts';
+import { hasNgspice, runNgspice } from './run-ngspice.ts';
 import type { SetupData } from './setup-file.ts';
 import { setupToMatrix } from './setup-to-matrix.ts';
 import { setupToNetlist } from './setup-to-netlist.ts';
 import { ringsOf, stabilityOf } from './stability.ts';
-
-const isInstalled = spawnSync('ngspice', ['--version']).status === 0;
-if (!isInstalled)
-  console.warn('SKIPPED: there is no ngspice here. Install it to run 20 rigs through it.');
-
-/** Voltages that ngspice prints, in the order they were asked for. @throws Error when it could not solve. */
-function runNgspice(netlist: string): number[] {
-  const folder = mkdtempSync(join(tmpdir(), 'tap-and-sum-'));
-  try {
-    const file = join(folder, 'setup.cir');
-    writeFileSync(file, netlist);
-    const { stdout, stderr, status } = spawnSync('ngspice', ['-b', file], { encoding: 'utf8' });
-    const said = `${stdout}\n${stderr}`;
-    // It exits with 0 even then.
-    if (status !== 0 || /singular matrix|error/i.test(said)) {
-      throw new Error(`ngspice could not solve the netlist:\n${said.slice(-2000)}`);
-    }
-    return [...stdout.matchAll(/^v\(n\d+\) = (\S+)$/gm)].map(([, voltage]) => Number(voltage));
-  } finally {
-    rmSync(folder, { recursive: true });
-  }
-}
 
 /** Whether every loop dies away: a circuit without time cannot tell that. */
 const isStable = (setup: SetupData): boolean => {
@@ -43,7 +18,10 @@ const isStable = (setup: SetupData): boolean => {
 /** Its figures are doubles; below this share of the source, what is left of a cancellation is rounding. */
 const NGSPICE_SILENT_BELOW = 180;
 
-test.skipIf(!isInstalled)(
+if (!hasNgspice)
+  console.warn('SKIPPED: there is no ngspice here. Install it to run 20 rigs through it.');
+
+test.skipIf(!hasNgspice)(
   'levels agree with ngspice on 20 random rigs, to 0.0001 dB',
   {
     timeout: 120_000,

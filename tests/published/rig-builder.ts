@@ -53,6 +53,8 @@ export interface Bench {
     readonly bus?: number;
     readonly converterDbfs?: number;
   };
+  /** A patchbay, as data of the setup file. */
+  readonly bay?: object;
   readonly board?: Readonly<Record<string, ControlValue>>;
 }
 
@@ -118,6 +120,7 @@ export function setUp(bench: Bench): Setup {
         subgroups: numbers(subgroups).map((number) => named(`sub${number}`)),
       },
       rack: rack.map((device) => ({ ...named(device.id), ...device })),
+      ...(bench.bay ? { bay: bench.bay } : {}),
       outputs: [{ ...named('capture'), stereo: true }, named('phones')],
       defaults: {
         ...Object.fromEntries(

@@ -4,7 +4,7 @@ import {
   type Control,
   type ControlValue,
   controls,
-  inputFedBy,
+  cordFrom,
   movesBetween,
   NONE,
   numberAt,
@@ -110,7 +110,7 @@ export async function moveByKeyboard(desk: DeskOnPage, from: Setup, to: Board): 
   };
   for (const { control, to: value } of movesBetween(from.rig, from.board, to)) {
     if (control.kind === 'cord' && value !== NONE) {
-      const held = inputFedBy(now, String(value));
+      const held = cordFrom(now, String(value));
       const holder = held === undefined ? undefined : controls(from.rig).get(held);
       if (holder && holder !== control) await set(holder, NONE);
     }

@@ -153,6 +153,8 @@ type Told =
       readonly code: 'insert-not-returned';
       readonly owner: Owner;
       readonly goesTo: Address;
+      /** Whether the signal goes on to the return all the same, by the normal from its send. */
+      readonly passesOn: boolean;
     }
   /** An insert return that is fed from this jack, and not from its own send. */
   | {

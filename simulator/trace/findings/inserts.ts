@@ -7,7 +7,7 @@ const INSERT_SEND = /\.insert\.send(\.[lr])?$/;
 
 /**
  * Inserts that go out and do not come back, and such that come back from elsewhere. A send that is not
- * returned is only split off: a trick where it is heard by another way.
+ * returned is only split off, where the normal from send to return holds: a trick where it is heard by another way.
  */
 export function findInserts(survey: Survey): Finding[] {
   const owners = new Set(
@@ -20,15 +20,16 @@ export function findInserts(survey: Survey): Finding[] {
 
 function insertOf(survey: Survey, owner: Owner): Finding[] {
   const { wires } = survey.solution.circuit;
-  const insert = part(owner, 'insert');
-  const send = part(insert, 'send');
-  const back = part(insert, 'return');
+  const send = part(owner, 'insert.send');
+  const back = part(owner, 'insert.return');
   const returns = stagesAt(survey, back);
   const sends = stagesAt(survey, send);
   const goals = sends.flatMap((stage) =>
-    (survey.next[stage] ?? []).filter((to) => placeOf(survey, to) !== insert),
+    (survey.next[stage] ?? []).filter((to) => placeOf(survey, to) !== back),
   );
-  const origins = returns.flatMap((stage) => (wires[stage] ?? []).map(({ from }) => from));
+  const feeders = returns.flatMap((stage) => (wires[stage] ?? []).map(({ from }) => from));
+  const origins = feeders.filter((from) => placeOf(survey, from) !== send);
+  const passesOn = origins.length < feeders.length;
   const reached = reachedFrom(survey, goals);
   const comesBack = returns.some((stage) => reached.has(stage));
   if (comesBack) return [];
@@ -39,8 +40,9 @@ function insertOf(survey: Survey, owner: Owner): Finding[] {
   if (goal !== undefined) {
     found.push({
       code: 'insert-not-returned',
-      severity: goals.some((stage) => survey.heard.has(stage)) ? 'note' : 'fault',
+      severity: passesOn && goals.some((stage) => survey.heard.has(stage)) ? 'note' : 'fault',
       owner,
+      passesOn,
       goesTo: idOf(survey, goal),
       mendAt: idOf(survey, returns[0] ?? -1),
       follow,

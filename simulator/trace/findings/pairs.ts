@@ -1,4 +1,4 @@
-import { pickAt } from '../../board/board.ts';
+import { feedOf } from '../../board/feeds.ts';
 import { stagesOf } from '../../circuit/circuit.ts';
 import { type Address, LEGS, type Leg, ownerOf, part, signalsOf } from '../../rig/address.ts';
 import { jacks } from '../../rig/jacks.ts';
@@ -38,15 +38,18 @@ function pairsOfJacks({ setup }: Survey): Address[] {
 
 function cordsOf(survey: Survey, place: Address): CordFinding[] {
   const pair = { kind: 'cords', place } as const;
-  const [left, right] = LEGS.map((leg) => pickAt(survey.setup, part(place, leg)));
+  const [left, right] = LEGS.map((leg) => feedOf(survey.setup, part(place, leg)));
   const rest = { severity: 'fault', pair, follow: loudestAt(survey, place) } as const;
-  if ((left === undefined) !== (right === undefined)) {
-    const missing = left === undefined ? 'l' : 'r';
+  // A side that is only normalled was forgotten where the other one is plugged.
+  if (left?.by !== right?.by) {
+    const missing = left === undefined || right?.by === 'cord' ? 'l' : 'r';
     const mendAt = part(place, missing);
     return [{ code: 'leg-missing', missing, stop: undefined, mendAt, ...rest }];
   }
   const isSwapped =
-    left?.endsWith('.r') && right?.endsWith('.l') && left.slice(0, -2) === right.slice(0, -2);
+    left?.output.endsWith('.r') &&
+    right?.output.endsWith('.l') &&
+    left.output.slice(0, -2) === right.output.slice(0, -2);
   return isSwapped ? [{ code: 'legs-swapped', mendAt: part(place, 'l'), ...rest }] : [];
 }
 

@@ -67,11 +67,11 @@ export function findPostFaderHeadphones(survey: Survey): Finding[] {
   });
 }
 
-/** The output that a bus leads to with no plug-in and nothing but the converter between. */
+/** The output that a bus leads to with no plug-in and nothing but the converter and mults between. */
 function outputFedStraight(survey: Survey, bus: Owner): Address | undefined {
   const isBetween = (place: Address) =>
     (ownerOf(place) === bus && deviceAt(survey, place) === undefined) ||
-    place.startsWith('converter.out');
+    /^(converter\.out|bay\.)/.test(place);
   const seen = new Set(stagesAt(survey, part(bus, 'sum')));
   for (const stage of seen) {
     const place = placeOf(survey, stage);

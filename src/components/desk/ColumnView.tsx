@@ -1,7 +1,7 @@
 import { fullLabel, levelAt, ownerLabel, ownerOf, part } from '../../../simulator/index.ts';
 import type { Column } from '../../drawing/drawing.ts';
 import { ROOM_FOR, shortened } from '../../drawing/names.ts';
-import { feedOf, goalOf } from '../../drawing/patch.ts';
+import { feedInto, goalFrom, jointName } from '../../drawing/patch.ts';
 import { levelText } from '../../text/index.ts';
 import { AssignSymbol } from './AssignSymbol.tsx';
 import { FaderSymbol } from './FaderSymbol.tsx';
@@ -72,12 +72,12 @@ export function ColumnView({ column, scene, hands }: Props) {
 function Foot({ column: { owner, foot }, scene: { setup, solution } }: Omit<Props, 'hands'>) {
   if (!foot) return null;
   const out = part(owner, 'out');
-  const goal = goalOf(setup, out);
+  const goal = goalFrom(setup, out);
   return (
     <g>
       <path class="stage" d={`M${foot.x - 7} ${foot.y}h14l-7 10z`} />
       <text class="goal" x={foot.x + 16} y={foot.y - 4}>
-        {goal ? ownerLabel(setup.rig, ownerOf(goal)) : 'not plugged'}
+        {goal ? jointName(ownerLabel(setup.rig, ownerOf(goal.jack)), goal) : 'not plugged'}
       </text>
       <text class="foot-level" x={foot.x + 16} y={foot.y + 12}>
         {levelText(levelAt(solution, out))}
@@ -88,8 +88,9 @@ function Foot({ column: { owner, foot }, scene: { setup, solution } }: Omit<Prop
 
 /** What feeds a line input, in few letters. */
 function feedName(input: string, { setup }: Scene): string {
-  const feed = feedOf(setup, input);
+  const feed = feedInto(setup, input);
   if (!feed) return 'no cord';
-  const label = fullLabel(setup.rig, feed.startsWith('converter.') ? feed : ownerOf(feed));
-  return label.replace(/^Output /, 'out ');
+  const { jack } = feed;
+  const label = fullLabel(setup.rig, jack.startsWith('converter.') ? jack : ownerOf(jack));
+  return jointName(label.replace(/^Output /, 'out '), feed);
 }

@@ -8,7 +8,7 @@ import {
   type SwitchControl,
   valueAt,
 } from '../../../simulator/index.ts';
-import { capitalised, controlText, spokenControl } from '../../text/index.ts';
+import { capitalised, controlText, normalText, plugText, spokenControl } from '../../text/index.ts';
 import { FieldLabel } from './FieldLabel.tsx';
 import { GainField } from './GainField.tsx';
 import { openByArrow } from './open-by-arrow.ts';
@@ -157,6 +157,7 @@ function TapField({ control, scene, hands }: Props<ChoiceControl>) {
 
 function SelectField({ control, scene, hands }: Props<ChoiceControl | CordControl>) {
   const { address, options, kind } = control;
+  const note = normalText(scene.setup, address);
   const isLocked = scene.locked.has(address);
   const id = `${scene.id}-${address}`;
   return (
@@ -167,6 +168,7 @@ function SelectField({ control, scene, hands }: Props<ChoiceControl | CordContro
         value={String(valueAt(scene.setup, address))}
         data-address={address}
         disabled={isLocked}
+        aria-describedby={note && `${id}-normal`}
         onKeyDown={kind === 'cord' ? openByArrow : undefined}
         onChange={({ currentTarget }) => {
           hands.send({ type: 'control.set', address, value: currentTarget.value });
@@ -176,10 +178,15 @@ function SelectField({ control, scene, hands }: Props<ChoiceControl | CordContro
       >
         {options.map((option) => (
           <option key={option.value} value={option.value}>
-            {kind === 'cord' && option.value !== 'none' ? `from ${option.label}` : option.label}
+            {kind === 'cord' ? plugText(option.value, option.label) : option.label}
           </option>
         ))}
       </select>
+      {note && (
+        <p class="normal-note" id={`${id}-normal`}>
+          {note}
+        </p>
+      )}
     </div>
   );
 }

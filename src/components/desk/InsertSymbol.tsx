@@ -1,7 +1,7 @@
-import { ownerLabel, part } from '../../../simulator/index.ts';
+import { ownerLabel, ownerOf, part } from '../../../simulator/index.ts';
 import type { InsertMark, Point } from '../../drawing/drawing.ts';
 import { ROOM_FOR, shortened } from '../../drawing/names.ts';
-import { insertPatch } from '../../drawing/patch.ts';
+import { insertPatch, type Joint, jointName, ownerAt } from '../../drawing/patch.ts';
 import { LitWire } from './LitWire.tsx';
 import type { Hands, Scene } from './scene.ts';
 
@@ -16,31 +16,40 @@ interface Props {
 
 /**
  * An insert as one sees it: a wire straight through; a detour through what is plugged between send and
- * return; a branch that goes out and does not come back; or a wire that starts anew from the return.
+ * return; a branch that goes out and does not come back; or a wire that starts anew from the return. What is
+ * only normalled is dashed.
  */
 export function InsertSymbol({ insert, scene, hands }: Props) {
   const { owner, top, bottom, device } = insert;
-  const { sentTo, returnedFrom } = insertPatch(scene.setup, owner);
+  const { sent, returned, isStraight } = insertPatch(scene.setup, owner);
   const half = HEIGHT / 2;
-  const wire = (name: string, points: Point[]) => (
-    <LitWire wire={{ place: part(owner, name), role: 'strip', points }} scene={scene} />
+  const wire = (name: string, points: Point[], joint?: Joint) => (
+    <LitWire
+      wire={{ place: part(owner, name), role: 'strip', points }}
+      scene={scene}
+      isNormal={joint?.by === 'normal'}
+    />
   );
-  const plugged = returnedFrom ?? sentTo;
+  const joint = returned ?? sent;
   return (
     <g>
-      {!returnedFrom && wire('insert', [top, bottom])}
-      {sentTo &&
-        wire('insert.send', [top, { x: device.x, y: top.y }, { x: device.x, y: device.y - half }])}
-      {returnedFrom &&
-        wire('insert.return', [
-          { x: device.x, y: device.y + half },
-          { x: device.x, y: bottom.y },
-          bottom,
-        ])}
-      {plugged ? (
+      {isStraight && wire('insert', [top, bottom])}
+      {sent &&
+        wire(
+          'insert.send',
+          [top, { x: device.x, y: top.y }, { x: device.x, y: device.y - half }],
+          sent,
+        )}
+      {returned &&
+        wire(
+          'insert.return',
+          [{ x: device.x, y: device.y + half }, { x: device.x, y: bottom.y }, bottom],
+          returned,
+        )}
+      {joint ? (
         <>
           <rect
-            class={sentTo === returnedFrom ? 'device' : 'device device-loose'}
+            class={ownerAt(sent) === ownerAt(returned) ? 'device' : 'device device-loose'}
             x={device.x - WIDTH / 2}
             y={device.y - half}
             width={WIDTH}
@@ -48,7 +57,10 @@ export function InsertSymbol({ insert, scene, hands }: Props) {
             rx={3}
           />
           <text class="device-name" x={device.x} y={device.y + 3.5}>
-            {shortened(ownerLabel(scene.setup.rig, plugged), ROOM_FOR.device)}
+            {shortened(
+              jointName(ownerLabel(scene.setup.rig, ownerOf(joint.jack)), joint),
+              ROOM_FOR.device,
+            )}
           </text>
         </>
       ) : (

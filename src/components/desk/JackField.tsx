@@ -1,13 +1,13 @@
 import {
   type Address,
+  cordFrom,
   fullLabel,
-  inputFedBy,
   jacks,
   NONE,
   partLabel,
   valueAt,
 } from '../../../simulator/index.ts';
-import { capitalised } from '../../text/index.ts';
+import { capitalised, normalText } from '../../text/index.ts';
 import { openByArrow } from './open-by-arrow.ts';
 import type { Hands, Scene } from './scene.ts';
 
@@ -20,7 +20,8 @@ interface Props {
 /** Where the cord from an output jack leads. Choosing another input moves the cord, in one step. */
 export function JackField({ jack, scene, hands }: Props) {
   const { rig } = scene.setup;
-  const goal = inputFedBy(scene.setup, jack);
+  const goal = cordFrom(scene.setup, jack);
+  const note = normalText(scene.setup, jack);
   const id = `${scene.id}-${jack}`;
   const inputs = jacks(rig).inputs.filter((input) => !scene.locked.has(input) || input === goal);
   const isLocked = inputs.length === 0 || (goal !== undefined && scene.locked.has(goal));
@@ -46,6 +47,7 @@ export function JackField({ jack, scene, hands }: Props) {
         value={goal ?? NONE}
         data-address={jack}
         disabled={isLocked}
+        aria-describedby={note && `${id}-normal`}
         onKeyDown={openByArrow}
         onChange={({ currentTarget }) => {
           move(currentTarget.value);
@@ -59,6 +61,11 @@ export function JackField({ jack, scene, hands }: Props) {
           </option>
         ))}
       </select>
+      {note && (
+        <p class="normal-note" id={`${id}-normal`}>
+          {note}
+        </p>
+      )}
     </div>
   );
 }

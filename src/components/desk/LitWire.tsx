@@ -8,12 +8,19 @@ const pathOf = (points: readonly Point[]) =>
 /** Width of the light on a wire, in units of the drawing. */
 export const lightWidth = (brightness: number): number => 1 + 4.5 * brightness;
 
+interface Props {
+  wire: WireLine;
+  scene: Scene;
+  /** Whether it is there by a normal alone, without a cord. */
+  isNormal?: boolean;
+}
+
 /** A wire, and on it the light of the followed source, the wider the louder. */
-export function LitWire({ wire, scene }: { wire: WireLine; scene: Scene }) {
+export function LitWire({ wire, scene, isNormal = false }: Props) {
   const d = pathOf(wire.points);
   return (
     <g>
-      <path class={`wire wire-${wire.role}`} d={d} />
+      <path class={`wire wire-${wire.role}${isNormal ? ' wire-normal' : ''}`} d={d} />
       <Light d={d} place={wire.place} scene={scene} />
     </g>
   );

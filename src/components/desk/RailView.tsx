@@ -1,7 +1,7 @@
 import { numberAt, ownerLabel, ownerOf, part } from '../../../simulator/index.ts';
 import type { Rail } from '../../drawing/drawing.ts';
 import { ROOM_FOR, shortened } from '../../drawing/names.ts';
-import { goalOf } from '../../drawing/patch.ts';
+import { goalFrom, jointName } from '../../drawing/patch.ts';
 import { signed } from '../../text/index.ts';
 import { LitWire } from './LitWire.tsx';
 import type { Hands, Scene } from './scene.ts';
@@ -15,7 +15,7 @@ interface Props {
 /** A bus that runs across, with its master level and the name of what it feeds. */
 export function RailView({ rail, scene, hands }: Props) {
   const { owner, label, y, wires, end, master } = rail;
-  const goal = goalOf(scene.setup, part(owner, 'out'));
+  const goal = goalFrom(scene.setup, part(owner, 'out'));
   return (
     <g>
       <text class="rail-name" x={58} y={y + 4}>
@@ -33,7 +33,10 @@ export function RailView({ rail, scene, hands }: Props) {
       {end && (
         <text class="goal" x={end.x} y={y + 4}>
           {goal
-            ? shortened(ownerLabel(scene.setup.rig, ownerOf(goal)), ROOM_FOR.goal)
+            ? shortened(
+                jointName(ownerLabel(scene.setup.rig, ownerOf(goal.jack)), goal),
+                ROOM_FOR.goal,
+              )
             : 'not plugged'}
         </text>
       )}

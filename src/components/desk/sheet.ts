@@ -92,6 +92,7 @@ export interface OwnerGroup {
 const SECTIONS = [
   ['desk.', 'Desk'],
   ['rack.', 'Rack'],
+  ['bay.', 'Bay'],
   ['box.', 'Box'],
   // Outputs of the converter have nothing to set: what is plugged into them is chosen at the other end.
   ['converter.in', 'Converter inputs'],

@@ -3,7 +3,6 @@ import { describe, expect, test } from 'vitest';
 import {
   controlAt,
   DEFAULT_BOARD,
-  inputFedBy,
   isOn,
   movesBetween,
   numberAt,
@@ -11,7 +10,6 @@ import {
   valueAt,
   withValues,
 } from '../../../simulator/board/board.ts';
-import { controls } from '../../../simulator/rig/controls.ts';
 import { arbitraryBoard, RUNS } from '../arbitrary-setup.ts';
 import { smallRoom } from '../small-room.ts';
 
@@ -105,16 +103,5 @@ describe('reading a control', () => {
     (address) => {
       expect(() => valueAt(at(), address)).toThrow(RangeError);
     },
-  );
-});
-
-test('inputFedBy() follows the cords of the board and of the rig', () => {
-  expect(inputFedBy(at(), 'converter.out2')).toBe('desk.b.in');
-  expect(inputFedBy(at({ 'desk.b.in': 'none' }), 'converter.out2')).toBeUndefined();
-  expect(inputFedBy(at({ 'desk.c.in': 'converter.out5' }), 'converter.out5')).toBe('desk.c.in');
-  expect(inputFedBy(at(), 'none')).toBe(
-    [...controls(rig).values()].find(
-      ({ kind, default: initial }) => kind === 'cord' && initial === 'none',
-    )?.address,
   );
 });

@@ -47,6 +47,7 @@ describe('simulate() of a ring of one strip and one aux', () => {
       'desk.c.trim',
       'desk.c.polarity',
       'desk.c.insert.send',
+      'desk.c.insert.return',
       'desk.c.insert',
       'desk.c.fader',
       'desk.c.mute',

@@ -65,10 +65,21 @@ describe('paths() of a strip', () => {
     expect(path && placesOf(path)).toEqual([
       ...['source', 'fader', 'mute'].map((part) => `box.viola.${part}`),
       'converter.out1',
-      ...['in', 'trim', 'polarity', 'insert.send', 'insert', 'fader', 'mute', 'pan', 'main'].map(
-        (part) => `desk.a.${part}`,
+      ...[
+        'in',
+        'trim',
+        'polarity',
+        'insert.send',
+        'insert.return',
+        'insert',
+        'fader',
+        'mute',
+        'pan',
+        'main',
+      ].map((part) => `desk.a.${part}`),
+      ...['sum', 'insert.send', 'insert.return', 'insert', 'fader', 'out'].map(
+        (part) => `desk.main.${part}`,
       ),
-      ...['sum', 'insert.send', 'insert', 'fader', 'out'].map((part) => `desk.main.${part}`),
       'out.tape',
     ]);
   });

@@ -13,6 +13,7 @@ describe('insert-not-returned', () => {
         severity: 'fault',
         owner: 'desk.a',
         goesTo: 'rack.squash.in',
+        passesOn: true,
         mendAt: 'desk.a.insert.return',
         follow: 'viola',
       },
