@@ -43,8 +43,8 @@ function clauseOf(setup: Setup, path: Path, step: PathStep, index: number): stri
 
   const owner = ownerOf(place);
   const plugin = pluginAt(rig, place);
-  // A plug-in does inside a track what a device does in the rack.
-  const device = plugin?.address ?? (owner.startsWith('rack.') ? owner : undefined);
+  // A plug-in does inside a track what a device does in the rack; a mult is a station like one.
+  const device = plugin?.address ?? (/^(rack|bay)\./.test(owner) ? owner : undefined);
   const name = place.slice((device ?? owner).length + 1);
   const control = controls(rig).get(place);
   switch (name) {

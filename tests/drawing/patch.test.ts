@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { feedInto, goalFrom, insertPatch, ownerAt } from '../../src/drawing/patch.ts';
+import { feedInto, goalFrom, insertPatch, jointName, ownerAt } from '../../src/drawing/patch.ts';
+import { bayRoom } from '../simulator/bay-room.ts';
 import { hear } from '../text/net-loft.ts';
 
 const setup = (board = {}) => hear(board).setup;
@@ -80,5 +81,37 @@ describe('goalFrom()', () => {
   test('an output that was plugged elsewhere goes there', () => {
     const board = { 'out.headphones-b': 'none', 'rack.line.in': 'desk.aux2.out' };
     expect(goalFrom(setup(board), 'desk.aux2.out')?.jack).toBe('rack.line.in');
+  });
+});
+
+describe('on a bay', () => {
+  const rig = bayRoom();
+
+  test('feedInto() and goalFrom() tell a normal from a cord', () => {
+    const setup = { rig, board: { 'desk.b.in': 'converter.out5', 'out.cans': 'converter.out3' } };
+    expect(feedInto(setup, 'desk.a.in')).toEqual({ jack: 'converter.out1', by: 'normal' });
+    expect(feedInto(setup, 'desk.b.in')).toEqual({ jack: 'converter.out5', by: 'cord' });
+    expect(goalFrom(setup, 'rack.hall.out')).toEqual({ jack: 'desk.w.in.l', by: 'normal' });
+    expect(goalFrom(setup, 'converter.out3')).toEqual({ jack: 'out.cans', by: 'cord' });
+  });
+
+  test('insertPatch() is not straight in an open row, nor in a full-normal one with a plug in it', () => {
+    expect(insertPatch({ rig, board: {} }, 'desk.a').isStraight).toBe(true);
+    expect(insertPatch({ rig, board: {} }, 'desk.b')).toEqual({
+      sent: undefined,
+      returned: undefined,
+      isStraight: false,
+    });
+    const sent = { rig, board: { 'rack.squash.in': 'desk.a.insert.send' } };
+    expect(insertPatch(sent, 'desk.a')).toEqual({
+      sent: { jack: 'rack.squash.in', by: 'cord' },
+      returned: undefined,
+      isStraight: false,
+    });
+  });
+
+  test('jointName() has a word for a normal', () => {
+    expect(jointName('out 3', { jack: 'converter.out3', by: 'normal' })).toBe('norm. out 3');
+    expect(jointName('out 3', { jack: 'converter.out3', by: 'cord' })).toBe('out 3');
   });
 });

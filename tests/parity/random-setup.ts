@@ -1,4 +1,5 @@
 import { Random } from './random.ts';
+import { withBay } from './random-bay.ts';
 import { type Kinds, randomRig } from './random-rig.ts';
 import {
   type DeviceData,
@@ -14,7 +15,7 @@ import {
  *
  * Most tracks arrive on a strip; auxes feed devices whose outputs come up on strips, or outputs, or,
  * where loops are allowed, strips that send to them again; devices stand in inserts of strips,
- * subgroups and the main bus. Some values stand in the defaults of the rig, the others on the board.
+ * subgroups and the main bus; some rooms have a patchbay. Some values stand in the defaults of the rig, the others on the board.
  */
 export function randomSetup(seed: number, kinds: Kinds): SetupData {
   const random = new Random(seed);
@@ -36,14 +37,18 @@ export function randomSetup(seed: number, kinds: Kinds): SetupData {
       board[address] = value;
     }
   }
-  return {
+  const setup: SetupData = {
     format: 'tap-and-sum/setup',
     version: 1,
     title: `Random setup ${seed}`,
     rig: { ...rig, defaults },
     board,
   };
+  return random.chance(WITH_BAY) ? withBay(random, setup) : setup;
 }
+
+/** The share of rooms that have a patchbay. */
+const WITH_BAY = 0.4;
 
 /** Cords, with each jack used once. */
 class Patch {

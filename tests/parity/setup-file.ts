@@ -35,6 +35,21 @@ export interface DeviceData extends Named {
   readonly outputs: 1 | 2;
 }
 
+export interface PointData {
+  readonly top?: string | undefined;
+  readonly bottom?: string | undefined;
+}
+
+export interface BayData {
+  readonly rows: readonly (Named & {
+    readonly kind: 'full' | 'half' | 'open';
+    readonly points: readonly PointData[];
+  })[];
+  readonly mults: readonly (Named & { readonly outputs: number })[];
+  readonly outputOhms: number;
+  readonly inputOhms: number;
+}
+
 export interface RigData extends Named {
   readonly box: {
     readonly tracks: readonly TrackData[];
@@ -50,6 +65,7 @@ export interface RigData extends Named {
     readonly subgroups: readonly Named[];
   };
   readonly rack: readonly DeviceData[];
+  readonly bay?: BayData;
   readonly outputs: readonly (Named & { readonly stereo: boolean })[];
   readonly defaults: Values;
 }

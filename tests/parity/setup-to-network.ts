@@ -1,3 +1,4 @@
+import { cordsAndNormals, multOuts } from './cords.ts';
 import { deviceParts } from './device-parts.ts';
 import type { Network } from './network.ts';
 import { balanceRatios } from './pan-ratios.ts';
@@ -16,16 +17,20 @@ export function setupToNetwork(setup: SetupData): Network {
     reading.chain(treated, `${at}.out`, 1);
   }
   for (const { id, stereo } of setup.rig.outputs) reading.place(`out.${id}`, stereo);
-  const cords = { ...setup.rig.defaults, ...setup.board };
-  for (const [input, output] of Object.entries(cords)) {
-    if (isInputJack(input) && output !== 'none') reading.join([String(output)], [input], 1);
+  for (const mult of setup.rig.bay?.mults ?? []) {
+    const input = reading.place(`bay.${mult.id}.in`, false);
+    for (const out of multOuts(mult)) reading.chain(input, out, 1);
+  }
+  const inputs = [...reading.places.values()].flat().filter(isInputJack);
+  for (const { input, output, ratio } of cordsAndNormals(setup, inputs)) {
+    reading.join([output], [input], ratio);
   }
   const { sources, parts, places } = reading;
   return { sources, parts, places };
 }
 
 const isInputJack = (address: string): boolean =>
-  /^out\.|^(desk|rack)\.[^.]+\.in(\.[lr])?$|\.insert\.return(\.[lr])?$/.test(address);
+  /^out\.|^(desk|rack|bay)\.[^.]+\.in(\.[lr])?$|\.insert\.return(\.[lr])?$/.test(address);
 
 function readBox(reading: Reading, { rig }: SetupData): void {
   const { tracks, buses, panLaw } = rig.box;
@@ -101,18 +106,11 @@ function readBus(reading: Reading, at: string): readonly string[] {
   return reading.chain(insert, `${at}.fader`, reading.ratio(`${at}.fader`));
 }
 
-/** A cord in the return takes over; without one the send passes straight on. */
+/** What comes into the return goes on: what a cord brings, else what the send passes straight on. */
 function readInsert(reading: Reading, at: string, from: readonly string[]): readonly string[] {
   const stereo = from.length === 2;
-  const sends = reading.chain(from, `${at}.insert.send`, 1);
-  const returns = reading.place(`${at}.insert.return`, stereo);
-  const insert = reading.place(`${at}.insert`, stereo);
-  insert.forEach((node, leg) => {
-    const back = returns[leg] ?? '';
-    const isPlugged = reading.value(back, 'none') !== 'none';
-    reading.join([isPlugged ? back : (sends[leg] ?? '')], [node], 1);
-  });
-  return insert;
+  reading.chain(from, `${at}.insert.send`, 1);
+  return reading.chain(reading.place(`${at}.insert.return`, stereo), `${at}.insert`, 1);
 }
 
 function readStrip(reading: Reading, { rig }: SetupData, { id, type: typeId }: StripData): void {

@@ -1,10 +1,12 @@
 import * as fc from 'fast-check';
 import * as z from 'zod/mini';
 import { type Board, type Setup, withValues } from '../../simulator/board/board.ts';
+import { ROW_KINDS } from '../../simulator/rig/bay-schema.ts';
 import { contradictionsIn } from '../../simulator/rig/check-rig.ts';
-import { type Control, type ControlValue, NONE } from '../../simulator/rig/control.ts';
+import { type Control, type ControlValue, NONE, OPEN } from '../../simulator/rig/control.ts';
 import { controls } from '../../simulator/rig/controls.ts';
 import { jacks } from '../../simulator/rig/jacks.ts';
+import { normals } from '../../simulator/rig/normals.ts';
 import { type Device, type Rig, rigSchema } from '../../simulator/rig/schema.ts';
 import { AUX_TAPS } from '../../simulator/rig/schema-fields.ts';
 import { PAN_LAWS } from '../../simulator/units/pan.ts';
@@ -177,12 +179,49 @@ export function arbitraryRig({ devices = ['gain', 'compressor', 'reverb'] }: Set
             'out.end.r': 'desk.main.out.r',
           },
         };
-        const rig = z.parse(rigSchema, data);
-        const wrong = contradictionsIn(rig);
-        if (wrong.length > 0) throw new Error(`A random rig is no rig: ${JSON.stringify(wrong)}`);
-        return rig;
+        return checked(data);
       },
-    );
+    )
+    .chain(withBay);
+}
+
+/** A rig of these data. @throws Error where it is none. */
+function checked(data: unknown): Rig {
+  const rig = z.parse(rigSchema, data);
+  const wrong = contradictionsIn(rig);
+  if (wrong.length > 0) throw new Error(`A random rig is no rig: ${JSON.stringify(wrong)}`);
+  return rig;
+}
+
+/** Gives some rigs a patchbay: inserts in its rows, a few points from anywhere to anywhere, a mult. */
+function withBay(rig: Rig): fc.Arbitrary<Rig> {
+  const { inputs, outputs } = jacks(rig);
+  const sends = outputs.filter((jack) => jack.includes('.insert.send'));
+  const kinds = fc.array(fc.constantFrom(...ROW_KINDS), { minLength: 8, maxLength: 8 });
+  const bay = fc
+    .record({
+      sends: fc.shuffledSubarray(sends),
+      tops: fc.shuffledSubarray(outputs.filter((jack) => !sends.includes(jack))),
+      bottoms: fc.shuffledSubarray(inputs.filter((jack) => !jack.includes('.insert.return'))),
+      kinds,
+      mults: fc.integer({ min: 0, max: 2 }),
+    })
+    .map((chosen) => {
+      const inserts = chosen.sends
+        .slice(0, 4)
+        .map((top) => ({ top, bottom: top.replace('send', 'return') }));
+      const others = chosen.bottoms
+        .slice(0, Math.min(4, chosen.tops.length))
+        .map((bottom, index) => ({ top: chosen.tops[index], bottom }));
+      const rows = [...inserts, ...others].map((point, index) => ({
+        ...named(index + 1, 'row')[index],
+        kind: chosen.kinds[index],
+        points: [point],
+      }));
+      const mults = named(chosen.mults, 'mult').map((one) => ({ ...one, outputs: 2 }));
+      return checked({ ...rig, bay: { rows, mults } });
+    });
+  return fc.oneof({ weight: 2, arbitrary: fc.constant(rig) }, { weight: 1, arbitrary: bay });
 }
 
 /** A random setup: a random rig on which about half of the controls were moved, and some cords. */
@@ -249,8 +288,9 @@ function arbitraryCords(rig: Rig, loops: boolean): fc.Arbitrary<Board> {
       patched: fc.tuple(...rig.rack.map((device) => arbitraryPatch(rig, device))),
       into: fc.shuffledSubarray([...inputs], { maxLength: Math.min(3, inputs.length) }),
       from: fc.shuffledSubarray([...outputs]),
+      silenced: fc.option(fc.constantFrom(...normals(rig).into.keys()), { freq: 1 }),
     })
-    .map(({ back: [backInto, backFrom], patched, into, from }) => {
+    .map(({ back: [backInto, backFrom], patched, into, from, silenced }) => {
       const cords: Record<string, string> = {};
       const taken = new Set<string>();
       const plug = (input: string | undefined, output: string | undefined) => {
@@ -269,6 +309,7 @@ function arbitraryCords(rig: Rig, loops: boolean): fc.Arbitrary<Board> {
         const isRobbed = kind === 'cord' && !(address in cords) && taken.has(String(initial));
         if (isRobbed) cords[address] = NONE;
       }
+      if (silenced !== null && !(silenced in cords)) cords[silenced] = OPEN;
       return cords;
     });
 }

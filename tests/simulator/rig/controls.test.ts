@@ -1,9 +1,10 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { misfitOf, NONE } from '../../../simulator/rig/control.ts';
+import { misfitOf, NONE, OPEN } from '../../../simulator/rig/control.ts';
 import { controls } from '../../../simulator/rig/controls.ts';
 import { jacks } from '../../../simulator/rig/jacks.ts';
 import { fullLabel } from '../../../simulator/rig/labels.ts';
+import { normals } from '../../../simulator/rig/normals.ts';
 import { arbitraryRig, RUNS } from '../arbitrary-setup.ts';
 import { smallRoom } from '../small-room.ts';
 
@@ -38,13 +39,15 @@ describe('controls()', () => {
     );
   });
 
-  test('offers a cord nothing but "none" and the output jacks', () => {
+  test('offers a cord nothing but "none", the output jacks, and an open plug where there is a normal', () => {
     fc.assert(
       fc.property(arbitraryRig(), (random) => {
         const { outputs } = jacks(random);
         for (const control of controls(random).values()) {
           if (control.kind !== 'cord') continue;
-          expect(control.options.map(({ value }) => value)).toEqual([NONE, ...outputs]);
+          const open = normals(random).into.has(control.address) ? [OPEN] : [];
+          const values = control.options.map(({ value }) => value);
+          expect(values).toEqual([NONE, ...outputs, ...open]);
         }
       }),
       RUNS,

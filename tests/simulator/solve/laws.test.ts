@@ -2,6 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
 import type { Setup } from '../../../simulator/board/board.ts';
 import { withValues } from '../../../simulator/board/board.ts';
+import { feedOf } from '../../../simulator/board/feeds.ts';
 import { controls } from '../../../simulator/rig/controls.ts';
 import type { Rig } from '../../../simulator/rig/schema.ts';
 import { levelAt, levelOf } from '../../../simulator/solve/levels.ts';
@@ -213,7 +214,9 @@ describe('simulate() of any desk', () => {
         const used = Object.values(board);
         const cords = more.desk.strips.flatMap(({ id, type }) => {
           const [send, back] = [`desk.${id}.insert.send`, `desk.${id}.insert.return`];
-          const isFree = type === 'narrow' && !used.includes(send) && board[back] === undefined;
+          // On a bay it may lead nowhere, or be fed from elsewhere.
+          const isPassed = feedOf({ rig: more, board }, back)?.output === send;
+          const isFree = type === 'narrow' && !used.includes(send) && isPassed;
           return isFree ? [{ 'rack.unity.in': send, [back]: 'rack.unity.out' }] : [];
         });
         const [cord] = cords;
