@@ -1,4 +1,4 @@
-import type { Control } from '../../simulator/index.ts';
+import { type Control, OPEN } from '../../simulator/index.ts';
 import { controlText, signed } from '../text/index.ts';
 
 /** One control of a rig, as a row of a table of addresses. */
@@ -32,6 +32,8 @@ export function valuesText(control: Control): string {
     case 'choice':
       return control.options.map(({ value }) => value).join(', ');
     case 'cord':
-      return 'an output jack, or none';
+      return control.options.some(({ value }) => value === OPEN)
+        ? 'an output jack, none or open'
+        : 'an output jack, or none';
   }
 }

@@ -444,3 +444,35 @@ describe('Two things on one output cannot be told apart on the desk (common prac
     expectNear(levelOf(inBox, 't2', 'out.capture'), T2 - 4);
   });
 });
+
+describe('A normalled room works without cords; a mult splits a signal (common practice, no source)', () => {
+  const lines = [1, 2, 3].map((n) => ({ top: `converter.out${n}`, bottom: `desk.ch${n}.in` }));
+  const room = (board: Record<string, ControlValue>) =>
+    setUp({
+      levels: LEVELS,
+      strips: 4,
+      bay: {
+        rows: [{ id: 'a', label: 'Row A', kind: 'half', points: lines }],
+        mults: [{ id: 'm', label: 'Mult', outputs: 2 }],
+      },
+      board: { 'desk.ch1.in': 'none', 'desk.ch2.in': 'none', 'desk.ch3.in': 'none', ...board },
+    });
+  const at = (board: Record<string, ControlValue>, place: string) =>
+    levelAt(simulate(room(board)), place);
+
+  test('levelAt() a normalled room works without a cord, as if each output were plugged one to one', () => {
+    expectNear(at({}, 'desk.ch1.in'), T1);
+    expectNear(at({}, 'desk.ch2.in'), T2);
+    expectNear(at({}, 'desk.ch3.in'), T3);
+  });
+
+  test('levelAt() a mult feeds two strips with the same signal, at hardly less than one: 0.1 dB', () => {
+    const split = {
+      'bay.m.in': 'converter.out1',
+      'desk.ch1.in': 'bay.m.out1',
+      'desk.ch4.in': 'bay.m.out2',
+    };
+    expectNear(at(split, 'desk.ch4.in'), T1, 0.1);
+    expect(at(split, 'desk.ch1.in')).toBe(at(split, 'desk.ch4.in'));
+  });
+});

@@ -215,8 +215,10 @@ describe('simulate() of any desk', () => {
         const cords = more.desk.strips.flatMap(({ id, type }) => {
           const [send, back] = [`desk.${id}.insert.send`, `desk.${id}.insert.return`];
           // On a bay it may lead nowhere, or be fed from elsewhere.
-          const isPassed = feedOf({ rig: more, board }, back)?.output === send;
-          const isFree = type === 'narrow' && !used.includes(send) && isPassed;
+          const isFree =
+            type === 'narrow' &&
+            !used.includes(send) &&
+            feedOf({ rig: more, board }, back)?.output === send;
           return isFree ? [{ 'rack.unity.in': send, [back]: 'rack.unity.out' }] : [];
         });
         const [cord] = cords;
