@@ -21,12 +21,13 @@ export function stopText(rig: Rig, stop: Stop): string {
 }
 
 /**
- * A track that is assigned to one output leaves before its pan, which then leads nowhere. So what ends
- * there tells something only when nothing gets farther.
+ * A track that is assigned to one output leaves before its pan, which then leads nowhere, and a mult mostly has
+ * outputs to spare. So what ends there tells something only when nothing gets farther.
  */
 function farthest(ends: readonly Address[]): readonly Address[] {
-  const beyond = ends.filter((place) => !LEAVES_BOX.test(place));
-  return beyond.length > 0 ? beyond : ends;
+  const outside = ends.filter((place) => !LEAVES_BOX.test(place));
+  const behind = outside.filter((place) => !place.startsWith('bay.'));
+  return [behind, outside, ends].find((some) => some.length > 0) ?? [];
 }
 
 /** Several remarks in a row, each once; of many only the first. */

@@ -72,6 +72,16 @@ test('findingSentence() of an insert that a plug in its send takes apart', () =>
   );
 });
 
+test('findingSentence() of a track that stops passes over what a mult has to spare', () => {
+  const setup = at({ 'bay.split.in': 'converter.out2', 'desk.b.in': 'bay.split.out1' });
+  const [finding] = findings(setup, simulate(setup)).filter(
+    (one) => one.code === 'goes-nowhere' && one.source === 'horn',
+  );
+  expect(finding && findingSentence(rig, finding)).toMatch(
+    /^Horn reaches no output: the insert send of Strip B Horn is plugged nowhere; /,
+  );
+});
+
 test('pathStory() by way of a mult', () => {
   const setup = at({ 'bay.split.in': 'converter.out1', 'desk.a.in': 'bay.split.out1' });
   const [way] = paths(simulate(setup), 'viola', 'desk.a.in');

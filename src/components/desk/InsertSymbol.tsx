@@ -59,7 +59,7 @@ export function InsertSymbol({ insert, scene, hands }: Props) {
           <text class="device-name" x={device.x} y={device.y + 3.5}>
             {shortened(
               jointName(ownerLabel(scene.setup.rig, ownerOf(joint.jack)), joint),
-              ROOM_FOR.device,
+              joint.by === 'normal' ? ROOM_FOR.normalledDevice : ROOM_FOR.device,
             )}
           </text>
         </>
