@@ -14,12 +14,12 @@ export interface Feed {
 }
 
 /** The input jack that the cord from an output jack leads to, by output jack. */
-export type Cords = ReadonlyMap<Address, Address>;
+type Cords = ReadonlyMap<Address, Address>;
 
 const known = new WeakMap<Rig, WeakMap<Board, Cords>>();
 
 /** All cords of a setup. The same board gives the same map. */
-export function cordsOf(setup: Setup): Cords {
+function cordsOf(setup: Setup): Cords {
   const ofRig = known.get(setup.rig) ?? new WeakMap<Board, Cords>();
   known.set(setup.rig, ofRig);
   const before = ofRig.get(setup.board);
@@ -43,33 +43,21 @@ function cordInto(setup: Setup, input: Address): Address | undefined {
 export const cordFrom = (setup: Setup, output: Address): Address | undefined =>
   cordsOf(setup).get(output);
 
-/**
- * What comes into an input jack: what its cord brings, else what its normal brings that nothing breaks.
- *
- * @param cords the cords of the setup; asked for only where a plug in an output jack may break something.
- */
-export function feedOf(
-  setup: Setup,
-  input: Address,
-  cords = () => cordsOf(setup),
-): Feed | undefined {
+/** What comes into an input jack: what its cord brings, else what its normal brings that nothing breaks. */
+export function feedOf(setup: Setup, input: Address): Feed | undefined {
   const cord = cordInto(setup, input);
   if (cord !== undefined) return { output: cord, by: 'cord' };
   const normal = normals(setup.rig).into.get(input);
   if (!normal || valueAt(setup, input) === OPEN) return undefined;
-  if (normal.kind === 'full' && cords().has(normal.output)) return undefined;
+  if (normal.kind === 'full' && cordFrom(setup, normal.output) !== undefined) return undefined;
   return { output: normal.output, by: 'normal' };
 }
 
 /** All input jacks that an output jack feeds: by its cord, and by normals. */
-export function inputsFedBy(
-  setup: Setup,
-  output: Address,
-  cords = () => cordsOf(setup),
-): readonly Address[] {
-  const plugged = cords().get(output);
+export function inputsFedBy(setup: Setup, output: Address): readonly Address[] {
+  const plugged = cordFrom(setup, output);
   const normalled = (normals(setup.rig).from.get(output) ?? []).filter(
-    (input) => feedOf(setup, input, cords)?.by === 'normal',
+    (input) => feedOf(setup, input)?.by === 'normal',
   );
   return plugged === undefined ? normalled : [plugged, ...normalled];
 }
@@ -78,15 +66,11 @@ export function inputsFedBy(
  * The output jack that drives an input jack, through whatever mults. Mults that are only plugged into one another
  * are driven by nothing.
  */
-export function driverOf(
-  setup: Setup,
-  input: Address,
-  cords = () => cordsOf(setup),
-): Address | undefined {
+export function driverOf(setup: Setup, input: Address): Address | undefined {
   const passed = new Set<Address>();
   for (let here = input; !passed.has(here); ) {
     passed.add(here);
-    const feed = feedOf(setup, here, cords);
+    const feed = feedOf(setup, here);
     const mult = feed && multAt(setup.rig, feed.output);
     if (!mult) return feed?.output;
     here = multIn(mult);
@@ -95,10 +79,10 @@ export function driverOf(
 }
 
 /** How many input jacks load an output jack of the room: all that it drives, through whatever mults. */
-export function loadsOn(setup: Setup, output: Address, cords = () => cordsOf(setup)): number {
-  return inputsFedBy(setup, output, cords).reduce((sum, input) => {
+export function loadsOn(setup: Setup, output: Address): number {
+  return inputsFedBy(setup, output).reduce((sum, input) => {
     const mult = multAt(setup.rig, input);
     if (!mult) return sum + 1;
-    return multOuts(mult).reduce((more, out) => more + loadsOn(setup, out, cords), sum);
+    return multOuts(mult).reduce((more, out) => more + loadsOn(setup, out), sum);
   }, 0);
 }

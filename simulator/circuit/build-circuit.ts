@@ -21,8 +21,8 @@ export function buildCircuit(setup: Setup, before?: BuiltCircuit): BuiltCircuit 
   addRack(wiring);
   addBay(wiring);
   for (const output of setup.rig.outputs) {
-    wiring.section((reading) => {
-      const place = addInput(wiring, reading, outputPlace(output.id), output.stereo ? 2 : 1);
+    wiring.section(() => {
+      const place = addInput(wiring, outputPlace(output.id), output.stereo ? 2 : 1);
       wiring.activate(place, outputStage(setup.rig, output));
     });
   }

@@ -17,7 +17,7 @@ export function addControlRoom(wiring: Wiring, setup: Setup, { heard }: Soloing)
   if (!controlRoom) return;
   const at = (name: string) => part(CONTROL_ROOM, name);
   const inputs = controlRoom.inputs.map(({ id }) => {
-    return [id, addInput(wiring, setup, at(id), 2)] as const;
+    return [id, addInput(wiring, at(id), 2)] as const;
   });
   const listening = heard.size > 0;
   const picked = pickAt(setup, at('listen'));

@@ -27,9 +27,9 @@ export function addConverter(wiring: Wiring): void {
   const fullScale = dbu(converter.fullScaleDbu);
   const active = { noise: dbuOfDbfs(dbfs(converter.noiseDbfs), fullScale), clip: fullScale };
   const law: Law = { kind: 'delay', time: (converter.latencyMs / 1000) as Seconds };
-  wiring.section((setup) => {
+  wiring.section(() => {
     for (let number = 1; number <= converter.inputs; number += 1) {
-      wiring.activate(addInput(wiring, setup, converterPlace(lineIn(number)), 1, law), active);
+      wiring.activate(addInput(wiring, converterPlace(lineIn(number)), 1, law), active);
     }
   });
   for (const capture of box.captures) wiring.section((setup) => addCapture(wiring, setup, capture));

@@ -102,7 +102,7 @@ function addBus(
   // What is muted is still assigned, and its resistor still on the bus.
   const assigned = feeders.filter((feeder) => isAssigned(setup, part(feeder, bus)));
   wiring.activate(sum, active.sum(assigned.length));
-  const insert = addInsert(wiring, setup, owner, sum);
+  const insert = addInsert(wiring, owner, sum);
   const fader = part(owner, 'fader');
   const end = wiring.through(fader, insert, gainRatio(setup, fader));
   wiring.activate(end, active.fader);

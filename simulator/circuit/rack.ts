@@ -13,7 +13,7 @@ export function addRack(wiring: Wiring): void {
   for (const device of wiring.rig.rack) {
     wiring.section((setup) => {
       const owner = rackOwner(device.id);
-      const input = addInput(wiring, setup, part(owner, 'in'), device.inputs);
+      const input = addInput(wiring, part(owner, 'in'), device.inputs);
       if (device.level === 'minus10') addPadded(wiring, setup, owner, device, input);
       else addPlain(wiring, setup, owner, device, input);
     });

@@ -45,7 +45,7 @@ export function addStrip(wiring: Wiring, setup: Setup, strip: Strip, soloing: ()
 /** The line input; on the second path of an in-line strip also what the first one has after its fader, and the switch between them. */
 function addStripInput(wiring: Wiring, setup: Setup, strip: Strip, width: 1 | 2): Legs {
   const owner = deskOwner(strip.id);
-  const input = addInput(wiring, setup, part(owner, 'in'), width);
+  const input = addInput(wiring, part(owner, 'in'), width);
   const first = firstPathOf(setup.rig, strip);
   if (!first) return input;
   const at = part(owner, 'path');
@@ -101,7 +101,7 @@ function addStripStage(
     case 'mute':
       return wiring.through(at, addCut(wiring, owner, from, soloing), muteRatio(setup, at));
     case 'insert':
-      return addInsert(wiring, setup, owner, from);
+      return addInsert(wiring, owner, from);
     case 'pan': {
       const position = numberAt(setup, at);
       const { panLaw } = setup.rig.desk;

@@ -1,10 +1,11 @@
 import type { Setup } from '../board/board.ts';
-import { cordsOf } from '../board/feeds.ts';
 import { type Address, LEGS, type Leg, part } from '../rig/address.ts';
+import { controls } from '../rig/controls.ts';
 import type { Rig } from '../rig/schema.ts';
 import type { Db, Dbu } from '../units/level.ts';
 import type { PanRatios, StereoPanRatios } from '../units/pan.ts';
 import type { ActiveStage, Law, Legs, Pair, Signal, Stage, Wire } from './circuit.ts';
+import { type InputWire, type InputWires, inputWires, rewiredBetween } from './input-wires.ts';
 import { type BuiltCircuit, movedBetween, noting, type Section } from './section.ts';
 
 const SUM: Law = { kind: 'sum' };
@@ -18,11 +19,10 @@ const SUM: Law = { kind: 'sum' };
  */
 export class Wiring {
   readonly rig: Rig;
-  /** All cords, for what depends on more than the cord in one jack. */
-  readonly cords = this.shared(cordsOf);
   readonly #setup: Setup;
   readonly #before: BuiltCircuit | undefined;
   readonly #moved: readonly Address[];
+  readonly #inputWires: InputWires;
   readonly #stages: Stage[];
   readonly #wires: (readonly Wire[])[];
   /** The lists of wires that are laid now, by the stage that they lead into. */
@@ -43,7 +43,11 @@ export class Wiring {
     this.rig = setup.rig;
     this.#setup = setup;
     this.#before = known;
-    this.#moved = known ? movedBetween(known.setup.board, setup.board) : [];
+    const moved = known ? movedBetween(known.setup.board, setup.board) : [];
+    const cordMoved = moved.some((address) => controls(setup.rig).get(address)?.kind === 'cord');
+    this.#inputWires = known && !cordMoved ? known.inputWires : inputWires(setup);
+    // A cord may break a normal elsewhere, or load what else its output feeds.
+    this.#moved = known ? [...moved, ...rewiredBetween(known.inputWires, this.#inputWires)] : moved;
     this.#stages = [...(known?.stages ?? [])];
     this.#wires = [...(known?.wires ?? [])];
     this.#active = new Map(known?.active);
@@ -143,6 +147,12 @@ export class Wiring {
     into.push({ from, ratio });
   }
 
+  /** The wire that the cords and normals lead into an input jack, if any. */
+  wireInto(input: Address): InputWire | undefined {
+    this.#reads.add(input);
+    return this.#inputWires.get(input);
+  }
+
   /** Wires the stage of an id (`rack.plate.out.r`) to another one. It may be added later. */
   wireFrom(from: Address, to: number, ratio: number): void {
     if (this.#before) this.wire(this.#stageOf(from), to, ratio);
@@ -176,6 +186,7 @@ export class Wiring {
       stagesAt: this.#before?.stagesAt ?? this.#stagesAt,
       active: this.#active,
       setup: this.#setup,
+      inputWires: this.#inputWires,
       sections: this.#sections,
     };
   }
