@@ -221,7 +221,7 @@ function withBay(rig: Rig): fc.Arbitrary<Rig> {
       const mults = named(chosen.mults, 'mult').map((one) => ({ ...one, outputs: 2 }));
       return checked({ ...rig, bay: { rows, mults } });
     });
-  return fc.oneof({ weight: 2, arbitrary: fc.constant(rig) }, { weight: 1, arbitrary: bay });
+  return fc.oneof({ weight: 3, arbitrary: fc.constant(rig) }, { weight: 1, arbitrary: bay });
 }
 
 /** A random setup: a random rig on which about half of the controls were moved, and some cords. */
@@ -290,7 +290,13 @@ function arbitraryCords(rig: Rig, loops: boolean): fc.Arbitrary<Board> {
       patched: fc.tuple(...rig.rack.map((device) => arbitraryPatch(rig, device))),
       into: fc.shuffledSubarray([...inputs], { maxLength: Math.min(3, inputs.length) }),
       from: fc.shuffledSubarray([...outputs]),
-      silenced: normalled.length > 0 ? fc.oneof(nothing, fc.constantFrom(...normalled)) : nothing,
+      silenced:
+        normalled.length > 0
+          ? fc.oneof(
+              { weight: 3, arbitrary: nothing },
+              { weight: 1, arbitrary: fc.constantFrom(...normalled) },
+            )
+          : nothing,
     })
     .map(({ back: [backInto, backFrom], patched, into, from, silenced }) => {
       const cords: Record<string, string> = {};
