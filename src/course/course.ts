@@ -43,6 +43,8 @@ export interface Course {
   readonly title: string;
   /** Slugs of the lessons, in order. */
   readonly lessons: readonly string[];
+  /** Rigs that one can play on, by id, in order, each with what is special about it. */
+  readonly bench: readonly z.output<typeof benchRoomSchema>[];
   readonly rigs: ReadonlyMap<string, Rig>;
   readonly scenarios: ReadonlyMap<string, Scenario>;
   readonly quizzes: ReadonlyMap<string, Quiz>;
@@ -51,9 +53,14 @@ export interface Course {
 }
 
 const slug = z.string().check(z.regex(/^[a-z][a-z0-9-]*$/), z.maxLength(60));
+const benchRoomSchema = z.strictObject({
+  rig: slug,
+  about: z.string().check(z.minLength(1), z.maxLength(500)),
+});
 const courseSchema = z.strictObject({
   title: z.string().check(z.minLength(1), z.maxLength(120)),
   lessons: z.array(slug).check(z.maxLength(200)),
+  bench: z._default(z.array(benchRoomSchema).check(z.maxLength(20)), []),
 });
 
 /** A course as far as its files can be read, and what is wrong with the others. */
@@ -97,6 +104,7 @@ export function parseCourse(files: readonly CourseFile[]): CourseReading {
   const course: Course = {
     title: outline?.title ?? '',
     lessons: outline?.lessons ?? [],
+    bench: outline?.bench ?? [],
     rigs,
     scenarios: readAll('scenario', (file, text) => parseScenario(file, text, findRig)),
     quizzes: readAll('quiz', (file, text) => parseQuiz(file, text, findRig)),
