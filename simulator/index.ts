@@ -18,6 +18,8 @@ export { cordFrom, driverOf, feedOf, inputsFedBy } from './board/feeds.ts';
 export type { SetupFile } from './board/setup-file.ts';
 export { boardOf, parseRig, parseSetup, setupData, setupSchema } from './board/setup-file.ts';
 export type { Circuit, Signal, Stage, Wire } from './circuit/circuit.ts';
+export type { Soloing } from './circuit/solo.ts';
+export { soloingOf } from './circuit/solo.ts';
 export { checkDocument } from './file/check-document.ts';
 export type { Problem } from './file/input-error.ts';
 export { InputError } from './file/input-error.ts';
@@ -78,9 +80,18 @@ export type {
   Strip,
   StripStage,
   StripType,
+  Subgroup,
   Track,
 } from './rig/schema.ts';
 export { fileBoardSchema, rigSchema } from './rig/schema.ts';
+export {
+  auxesOf,
+  busesOf,
+  firstPathOf,
+  isStereoSubgroup,
+  listens,
+  secondPathOf,
+} from './rig/strip-routes.ts';
 export type { Headroom } from './solve/headroom.ts';
 export { clippingStages, firstToClip, headroomAt } from './solve/headroom.ts';
 export type { Level } from './solve/levels.ts';

@@ -1,7 +1,16 @@
-import { DESK_MAIN, deskOwner, type Owner, part, type StripType } from '../../simulator/index.ts';
+import {
+  DESK_MAIN,
+  deskOwner,
+  listens,
+  type Owner,
+  part,
+  type StripType,
+  type Subgroup,
+} from '../../simulator/index.ts';
 import type { Column } from './drawing.ts';
 import { type Rows, rowsOf } from './rows.ts';
 import { runDown } from './run.ts';
+import { sideJackAt } from './side-jack.ts';
 import { mainAssign, type Shown } from './strip-column.ts';
 
 type Stages = Pick<StripType, 'stages' | 'taps'>;
@@ -20,25 +29,42 @@ export const RISER_SIDE = 30;
 /** How far above its own rail the main bus ends. */
 const MAIN_FOOT = 40;
 
-/** A subgroup: its rail rises at its left, and it runs down to the main bus. */
+/** A subgroup: its rail rises at its left, and it runs down to the main bus, or to what its jacks feed. */
 export function subgroupColumn(
-  { rows, showsMain }: Shown,
-  { id, label }: { readonly id: string; readonly label: string },
+  { rig, rows, showsMain }: Shown,
+  { id, label, main }: Subgroup,
   railY: number,
   x: number,
 ): Column {
   const owner = deskOwner(id);
+  const end = main ? rows.main : (rows.feet ?? rows.end);
+  const column = busColumn(rows, owner, 'subgroup', SUBGROUP, railY, x, end);
+  const mute = rowsOf(rows, SUBGROUP).at(-1);
+  const solo = listens(rig) ? rows.solo : undefined;
   return {
-    ...busColumn(rows, owner, 'subgroup', SUBGROUP, railY, x, rows.main),
-    mark: 'Sub',
-    label: label.replace(/^Subgroup\s+/, ''),
-    assigns: showsMain ? [mainAssign(owner, x, rows)] : [],
+    ...column,
+    ...headOf(label),
+    assigns: main && showsMain ? [mainAssign(owner, x, rows)] : [],
+    foot: main ? undefined : { x, y: end },
+    sideJacks: main && mute ? [sideJackAt(part(owner, 'out'), x, mute)] : [],
+    toggles:
+      solo === undefined
+        ? []
+        : [{ address: part(owner, 'solo'), word: 'solo', at: { x, y: solo } }],
   };
+}
+
+/** The head of a subgroup: a short word that its name begins with stands above the rest, `Sub` where there is none. */
+function headOf(label: string): Pick<Column, 'mark' | 'label'> {
+  const [, mark, rest] = /^(\S{1,4})\s+(.+)$/.exec(label) ?? [];
+  return mark && rest
+    ? { mark, label: rest }
+    : { mark: 'Sub', label: label.replace(/^Subgroup\s+/, '') };
 }
 
 /** The main bus: its rail rises at its left, and it runs down to what is patched to it. */
 export const mainColumn = ({ rows }: Shown, x: number): Column => ({
-  ...busColumn(rows, DESK_MAIN, 'main', MAIN, rows.main, x, rows.main - 30),
+  ...busColumn(rows, DESK_MAIN, 'main', MAIN, rows.main, x, rows.main - MAIN_FOOT),
   mark: 'Main',
   label: 'bus',
   foot: { x, y: rows.main - MAIN_FOOT },
@@ -78,5 +104,9 @@ function busColumn(
     wires: [rising, ...run.wires],
     sends: [],
     assigns: [],
+    toggles: [],
+    choices: [],
+    sideJacks: [],
+    pathSwitch: undefined,
   };
 }

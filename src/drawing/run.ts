@@ -85,7 +85,11 @@ export function runDown(
               address: part(owner, row.stage),
               before: starts[index]?.place ?? from.place,
               x,
-              ...gapIn(row),
+              top: gapIn(row).top + row.lead,
+              bottom: gapIn(row).bottom - row.lead,
+              from: gapIn(row).top,
+              to: gapIn(row).bottom,
+              partner: undefined,
             },
           ]
         : [],

@@ -1,4 +1,6 @@
 import {
+  auxesOf,
+  busesOf,
   deskOwner,
   type Owner,
   part,
@@ -6,14 +8,16 @@ import {
   type Strip,
   stripTypeOf,
 } from '../../simulator/index.ts';
-import type { AssignCrossing, Column, SendCrossing, WireLine } from './drawing.ts';
-import { type Row, type Rows, rowsOf } from './rows.ts';
+import type { AssignCrossing, Column, SendCrossing, ToggleMark, WireLine } from './drawing.ts';
+import { startOfSecondPath } from './in-line.ts';
+import { endOfRow, type Row, type Rows, rowsOf } from './rows.ts';
 import { runDown } from './run.ts';
+import { sideJackAt } from './side-jack.ts';
 
 /** How far left of its strip the wire after the fader runs. */
 const AFTER_SIDE = 24;
-/** How far above the end of its row the wire after the fader leaves the strip: past the slot of a fader. */
-const ABOVE_NEXT_ROW = 2;
+/** How far solo and solo-safe stand from the middle of their strip. */
+const SOLO_SIDE = 18;
 
 /** What a column needs to know of the rest. */
 export interface Shown {
@@ -24,19 +28,20 @@ export interface Shown {
   readonly showsMain: boolean;
 }
 
-/** A strip: its wire in signal order, its sends on either side of the fader, its assigns. */
-export function stripColumn(
-  { rig, rows, auxes, subgroups, showsMain }: Shown,
-  strip: Strip,
-  x: number,
-): Column {
+/** A strip: its wire in signal order, the sends and assigns that it has, its solo and its direct output. */
+export function stripColumn(shown: Shown, strip: Strip, x: number): Column {
+  const { rig, rows } = shown;
   const owner = deskOwner(strip.id);
   const type = stripTypeOf(rig, strip);
   const own = rowsOf(rows, type);
   const input = part(owner, 'in');
-  const run = runDown(owner, 'strip', own, { place: input, y: rows.top }, rows.main, x);
-  const tapped = own.find(({ stage }) => stage === type.taps.post);
-  const after = afterWire(part(owner, type.taps.post), x, tapped, rows);
+  const start = startOfSecondPath(rows, strip) ?? { place: input, y: rows.top };
+  const assigns = assignsOf(shown, strip, x);
+  const run = runDown(owner, 'strip', own, start, endOf(shown, strip, assigns), x);
+  const rowOf = (stage: Row['stage'] | undefined) => own.find((row) => row.stage === stage);
+  const sends = sendsOf(shown, strip, x);
+  const after = afterWire(part(owner, type.taps.post), x, rowOf(type.taps.post), rows);
+  const direct = rowOf(type.directOut);
   return {
     ...run,
     owner,
@@ -46,28 +51,59 @@ export function stripColumn(
     label: strip.label,
     input,
     foot: undefined,
-    wires: auxes.length > 0 ? [after, ...run.wires] : run.wires,
-    sends: auxes.map(({ id, tap }, index): SendCrossing => {
-      const address = part(owner, id);
-      const y = rows.auxes[index] ?? 0;
-      const isSwitchable = tap === 'switchable';
-      return {
+    wires: sends.length > 0 ? [after, ...run.wires] : run.wires,
+    sends,
+    assigns,
+    toggles: soloToggles(rig, rows, owner, x),
+    choices: [],
+    sideJacks: direct ? [sideJackAt(part(owner, 'direct'), x, direct)] : [],
+    pathSwitch: undefined,
+  };
+}
+
+function sendsOf({ rig, rows, auxes }: Shown, strip: Strip, x: number): SendCrossing[] {
+  const own = auxesOf(rig, strip);
+  return auxes.flatMap((aux, index): SendCrossing[] => {
+    if (!own.includes(aux)) return [];
+    const address = part(deskOwner(strip.id), aux.id);
+    const y = rows.auxes[index] ?? 0;
+    const isSwitchable = aux.tap === 'switchable';
+    return [
+      {
         address,
         tapSwitch: isSwitchable ? part(address, 'tap') : undefined,
-        fixedTap: isSwitchable ? undefined : tap,
+        fixedTap: aux.tap === 'switchable' ? undefined : aux.tap,
         before: { x, y },
         after: { x: x - AFTER_SIDE, y },
-      };
-    }),
-    assigns: [
-      ...subgroups.map(({ id }, index) => ({
-        address: part(owner, id),
-        bus: 'subgroup' as const,
-        at: { x, y: rows.subgroups[index] ?? 0 },
-      })),
-      ...(showsMain ? [mainAssign(owner, x, rows)] : []),
-    ],
-  };
+      },
+    ];
+  });
+}
+
+function assignsOf(
+  { rig, rows, subgroups, showsMain }: Shown,
+  strip: Strip,
+  x: number,
+): AssignCrossing[] {
+  const owner = deskOwner(strip.id);
+  const buses = busesOf(rig, strip);
+  const toSubgroups = subgroups.map(({ id }, index) => ({
+    id,
+    assign: {
+      address: part(owner, id),
+      bus: 'subgroup' as const,
+      at: { x, y: rows.subgroups[index] ?? 0 },
+    },
+  }));
+  return [
+    ...toSubgroups.filter(({ id }) => buses.includes(id)).map(({ assign }) => assign),
+    ...(showsMain && buses.includes('main') ? [mainAssign(owner, x, rows)] : []),
+  ];
+}
+
+/** Where a strip ends: on the main rail, or where it cannot be assigned to that on the last rail that it meets. */
+function endOf({ rig, rows }: Shown, strip: Strip, assigns: readonly AssignCrossing[]): number {
+  return busesOf(rig, strip).includes('main') ? rows.main : (assigns.at(-1)?.at.y ?? rows.end);
 }
 
 /** The crossing with the main rail, where a strip or subgroup ends. */
@@ -76,6 +112,19 @@ export const mainAssign = (owner: Owner, x: number, { main }: Rows): AssignCross
   bus: 'main',
   at: { x, y: main },
 });
+
+/** The solo of a strip, and its solo-safe where a solo can cut others. */
+function soloToggles({ desk }: Rig, { solo: y }: Rows, owner: Owner, x: number): ToggleMark[] {
+  if (y === undefined) return [];
+  const mark = (word: 'solo' | 'safe', at: number): ToggleMark => ({
+    address: part(owner, word),
+    word,
+    at: { x: at, y },
+  });
+  return desk.solo?.includes('in-place')
+    ? [mark('solo', x - SOLO_SIDE), mark('safe', x + SOLO_SIDE)]
+    : [mark('solo', x)];
+}
 
 /**
  * The thin wire that comes back up from below the fader into the band of the aux rails; or down into it,
@@ -87,7 +136,7 @@ function afterWire(
   tapped: Row | undefined,
   { top, band }: Rows,
 ): WireLine {
-  const from = (tapped?.bottom ?? top) - ABOVE_NEXT_ROW;
+  const from = tapped ? endOfRow(tapped) : top;
   const to = from > band.top ? band.top : band.bottom;
   return {
     place,

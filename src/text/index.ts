@@ -1,6 +1,7 @@
 /** Codes and numbers of the simulator as people read them. Every wording stands here once. */
 
 export { claimSentence, heardSentence, probeText, shownSentence } from './claims.ts';
+export { cutSentence, elsewhereSentences, shortOption } from './desk-states.ts';
 export { findingSentence, mendingSentence, severityWord } from './findings.ts';
 export { loopSentence } from './loops.ts';
 export { moveText, spokenMove } from './moves.ts';

@@ -5,6 +5,7 @@ import {
   outputPlace,
   ownerLabel,
   ownerOf,
+  part,
   partLabel,
   pluginAt,
   type Rig,
@@ -49,6 +50,9 @@ export function placeName(rig: Rig, place: Address): string {
   const side = SIDES[steps.at(-1) ?? ''];
   if (section === 'out') return `the ${side} side of ${owner}`;
   if (section === 'box' && steps[2] === 'to') return `the assignment of ${owner}`;
+  // Beside a field these two read as a question; in a sentence they are things.
+  if (steps[2] === 'path') return `the feed of ${owner}`;
+  if (place === part(CONTROL_ROOM, 'listen')) return `the choice of ${owner}`;
   const label = partLabel(rig, place);
   const what = side ? label.slice(0, -side.length - 1) : label;
   const name = side ? `${side} ${what}` : what;

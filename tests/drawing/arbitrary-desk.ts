@@ -42,6 +42,19 @@ const arbitraryType: fc.Arbitrary<TypeShape> = fc
 const named = (count: number, id: string) =>
   Array.from({ length: count }, (_, index) => ({ id: `${id}${index + 1}`, label: `${index + 1}` }));
 
+/** What a desk may have more: each strip type its own way out and its own buses. */
+const arbitraryExtras = fc.record({
+  directOuts: fc.array(fc.option(fc.nat(), { nil: undefined }), { minLength: 3, maxLength: 3 }),
+  withoutBus: fc.array(fc.option(fc.nat(), { nil: undefined }), { minLength: 3, maxLength: 3 }),
+  inline: fc.array(fc.boolean(), { minLength: 32, maxLength: 32 }),
+  takes: fc.array(fc.constantFrom('both', 'left', 'right'), { minLength: 8, maxLength: 8 }),
+  goesOn: fc.array(fc.boolean(), { minLength: 8, maxLength: 8 }),
+  solo: fc.option(fc.shuffledSubarray(['in-place', 'pfl', 'afl'], { minLength: 1 }), {
+    nil: undefined,
+  }),
+  controlRoom: fc.boolean(),
+});
+
 /** A random desk with up to 32 strips of up to three types, 8 auxes and 8 subgroups; as a file would hold it. */
 export const arbitraryDesk: fc.Arbitrary<Rig> = fc
   .record({
@@ -49,8 +62,33 @@ export const arbitraryDesk: fc.Arbitrary<Rig> = fc
     strips: fc.array(fc.nat(), { minLength: 1, maxLength: 32 }),
     taps: fc.array(fc.constantFrom('pre', 'post', 'switchable'), { maxLength: 8 }),
     subgroups: fc.nat({ max: 8 }),
+    extras: arbitraryExtras,
   })
-  .map(({ types, strips, taps, subgroups }) => {
+  .map(({ types, strips, taps, subgroups, extras }) => {
+    const { directOuts, withoutBus, inline, takes, goesOn, controlRoom } = extras;
+    const auxes = named(taps.length, 'aux').map((one, index) => ({
+      ...one,
+      // An id that is a control of something else; nothing forbids it.
+      id: index === 1 ? 'to' : one.id,
+      tap: taps[index],
+    }));
+    const groups = named(subgroups, 'sub').map((one, index) => ({
+      ...one,
+      takes: takes[index],
+      main: goesOn[index],
+    }));
+    const canCut = types.every(({ stages }) => stages.includes('mute'));
+    const solo = extras.solo?.filter((mode) => (mode === 'in-place' ? canCut : controlRoom));
+    const typeOf = (index: number) => (strips[index] ?? 0) % types.length;
+    // A second path follows its first one somewhere, and is as wide; each has a fader.
+    const firstOf = (index: number) => {
+      const [own, first] = [types[typeOf(index)], types[typeOf(index - 1)]];
+      const isPair = index % 2 === 1 && inline[index] && own?.stereo === first?.stereo;
+      const canSwap = [own, first].every((type) => type?.stages.includes('fader'));
+      return isPair && canSwap ? `ch${index}` : undefined;
+    };
+    const allBut = (ids: readonly string[], index: number | undefined) =>
+      index === undefined ? undefined : ids.filter((_, at) => at !== index % (ids.length + 1));
     const data = {
       id: 'random',
       label: 'A random desk',
@@ -62,19 +100,23 @@ export const arbitraryDesk: fc.Arbitrary<Rig> = fc
           stereo,
           stages,
           taps: { pre, post },
+          directOut: stages[(directOuts[index] ?? stages.length) % (stages.length + 1)],
+          auxes: allBut(
+            auxes.map(({ id }) => id),
+            withoutBus[index],
+          ),
+          assigns: allBut([...groups.map(({ id }) => id), 'main'], withoutBus[index]),
         })),
         strips: named(strips.length, 'ch').map((one, index) => ({
           ...one,
           mark: one.label,
-          type: `type${((strips[index] ?? 0) % types.length) + 1}`,
+          type: `type${typeOf(index) + 1}`,
+          inline: firstOf(index),
         })),
-        auxes: named(taps.length, 'aux').map((one, index) => ({
-          ...one,
-          // An id that is a control of something else; nothing forbids it.
-          id: index === 1 ? 'to' : one.id,
-          tap: taps[index],
-        })),
-        subgroups: named(subgroups, 'sub'),
+        auxes,
+        subgroups: groups,
+        ...(solo && solo.length > 0 ? { solo } : {}),
+        ...(controlRoom ? { controlRoom: { inputs: [{ id: 'guest', label: 'Guest' }] } } : {}),
       },
       outputs: [{ id: 'end', label: 'End', stereo: true }],
     };
@@ -85,7 +127,8 @@ export const arbitraryDesk: fc.Arbitrary<Rig> = fc
 export const arbitraryView = arbitraryDesk.chain((rig) => {
   const { strips, auxes, subgroups } = rig.desk;
   const owners = [...strips, ...auxes, ...subgroups].map(({ id }) => `desk.${id}`);
-  const some = fc.subarray([...owners, 'desk.main'], { minLength: 1 });
+  const rest = ['desk.main', ...(rig.desk.controlRoom ? ['desk.control'] : [])];
+  const some = fc.subarray([...owners, ...rest], { minLength: 1 });
   return fc.record({
     rig: fc.constant(rig),
     show: fc.oneof(fc.constant(undefined), some),

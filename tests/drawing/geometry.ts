@@ -15,37 +15,45 @@ const MARKED = ['trim', 'polarity', 'mute', 'pan'];
 /** Every control in a drawing, at each place where a hand can take it. */
 export function handlesOf({ columns, rails }: Drawing): Handle[] {
   return [
-    ...columns.flatMap(({ kind, stages, inserts, faders, sends, assigns }) => [
-      ...stages
-        .filter(({ stage }) => MARKED.includes(stage))
-        // A subgroup has a mute, and no other of these.
-        .filter(({ stage }) => kind === 'strip' || stage === 'mute')
-        .map(({ place, at: point }) => at(place, point)),
-      ...inserts.map(({ owner, top, bottom }) =>
-        at(`${owner}.insert`, { x: top.x, y: (top.y + bottom.y) / 2 }),
-      ),
-      ...faders.map(({ address, x, top, bottom }) => ({
-        address,
-        from: { x, y: top },
-        to: { x, y: bottom },
-      })),
-      ...sends.flatMap(({ address, before, after }) => [at(address, before), at(address, after)]),
-      ...assigns.map(({ address, at: point }) => at(address, point)),
-    ]),
-    ...rails.flatMap(({ master }) => (master ? [at(master.address, master.at)] : [])),
+    ...columns.flatMap(
+      ({ kind, stages, inserts, faders, sends, assigns, toggles, choices, pathSwitch }) => [
+        ...stages
+          .filter(({ stage }) => MARKED.includes(stage))
+          // A subgroup has a mute, and no other of these.
+          .filter(({ stage }) => kind === 'strip' || stage === 'mute')
+          .map(({ place, at: point }) => at(place, point)),
+        ...inserts.map(({ owner, top, bottom }) =>
+          at(`${owner}.insert`, { x: top.x, y: (top.y + bottom.y) / 2 }),
+        ),
+        ...faders.map(({ address, x, top, bottom }) => ({
+          address,
+          from: { x, y: top },
+          to: { x, y: bottom },
+        })),
+        ...sends.flatMap(({ address, before, after }) => [at(address, before), at(address, after)]),
+        ...[...assigns, ...toggles, ...choices].map(({ address, at: point }) => at(address, point)),
+        ...(pathSwitch ? [at(pathSwitch.address, pathSwitch.first)] : []),
+      ],
+    ),
+    ...rails.flatMap(({ master, solo }) =>
+      [master, solo].flatMap((one) => (one ? [at(one.address, one.at)] : [])),
+    ),
   ];
 }
 
 /** Addresses of the controls in a drawing, each as often as it is drawn; both places of a send count as one. */
 export function addressesOf({ columns, rails }: Drawing): string[] {
   return [
-    ...columns.flatMap(({ stages, faders, sends, assigns }) => [
+    ...columns.flatMap(({ stages, faders, sends, assigns, toggles, choices, pathSwitch }) => [
       ...stages.filter(({ stage }) => MARKED.includes(stage)).map(({ place }) => place),
       ...faders.map(({ address }) => address),
       ...sends.flatMap(({ address, tapSwitch }) => [address, ...(tapSwitch ? [tapSwitch] : [])]),
-      ...assigns.map(({ address }) => address),
+      ...[...assigns, ...toggles, ...choices].map(({ address }) => address),
+      ...(pathSwitch ? [pathSwitch.address] : []),
     ]),
-    ...rails.flatMap(({ master }) => (master ? [master.address] : [])),
+    ...rails.flatMap(({ master, solo }) =>
+      [master, solo].flatMap((one) => (one ? [one.address] : [])),
+    ),
   ];
 }
 
@@ -67,14 +75,15 @@ export function crowdedPairs(handles: readonly Handle[], least: number): string[
 
 /** Every point of a drawing, with what it is of. */
 export function pointsOf(drawing: Drawing): { readonly of: string; readonly point: Point }[] {
-  const { columns, rails, rows, tapNames } = drawing;
+  const { columns, rails, rows, pairs, tapNames } = drawing;
   const ofWires = (wires: readonly WireLine[]) =>
     wires.flatMap(({ place, points }) => points.map((point) => ({ of: place, point })));
   return [
-    ...columns.flatMap(({ owner, wires, foot, x, inserts }) => [
+    ...columns.flatMap(({ owner, wires, foot, x, inserts, sideJacks }) => [
       ...ofWires(wires),
       ...inserts.map(({ device }) => ({ of: `${owner}.insert`, point: device })),
       ...(foot ? [{ of: owner, point: foot }] : []),
+      ...sideJacks.map(({ jack, end }) => ({ of: jack, point: end })),
       { of: owner, point: { x, y: 0 } },
     ]),
     ...rails.flatMap(({ owner, wires, end }) => [
@@ -82,6 +91,10 @@ export function pointsOf(drawing: Drawing): { readonly of: string; readonly poin
       ...(end ? [{ of: owner, point: end }] : []),
     ]),
     ...rows.map(({ text, y }) => ({ of: text, point: { x: 0, y } })),
+    ...pairs.flatMap(({ x, y, width, height }) => [
+      { of: 'pair', point: { x, y } },
+      { of: 'pair', point: { x: x + width, y: y + height } },
+    ]),
     ...(tapNames ? Object.values(tapNames).map((point) => ({ of: 'tap name', point })) : []),
     ...handlesOf(drawing).flatMap(({ address, from, to }) =>
       [from, to].map((point) => ({ of: address, point })),
@@ -89,19 +102,22 @@ export function pointsOf(drawing: Drawing): { readonly of: string; readonly poin
   ];
 }
 
-/** The pieces of a column's own wire from top to bottom. */
+/** The pieces of a column's own wire from top to bottom; the feed of a second path comes before them. */
 export const ownWires = ({ kind, wires }: Column): WireLine[] =>
   wires.filter(({ role }) => role === kind);
 
-/** Gaps in a column's own wire, which inserts and faders fill, from top to bottom. */
-export const gapsOf = ({ inserts, faders }: Column) =>
+/** Gaps in a column's own wire, which inserts, faders and the switch of a second path fill, from top to bottom. */
+export const gapsOf = ({ inserts, faders, pathSwitch }: Column) =>
   [
     ...inserts.map(({ owner, top, bottom }) => ({
       place: `${owner}.insert`,
       top: top.y,
       bottom: bottom.y,
     })),
-    ...faders.map(({ address, top, bottom }) => ({ place: address, top, bottom })),
+    ...faders.map(({ address, from, to }) => ({ place: address, top: from, bottom: to })),
+    ...(pathSwitch
+      ? [{ place: pathSwitch.address, top: pathSwitch.input.y, bottom: pathSwitch.end.y }]
+      : []),
   ].sort((a, b) => a.top - b.top);
 
 /** Whether a point lies on a wire of upright and level pieces. */

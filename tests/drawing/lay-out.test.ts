@@ -1,6 +1,14 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { controls, DESK_MAIN, deskOwner, type Owner, type Rig } from '../../simulator/index.ts';
+import {
+  CONTROL_ROOM,
+  controls,
+  DESK_MAIN,
+  deskOwner,
+  type Owner,
+  part,
+  type Rig,
+} from '../../simulator/index.ts';
 import { readCourse } from '../../src/course/index.ts';
 import type { Column, Drawing } from '../../src/drawing/drawing.ts';
 import { layOut } from '../../src/drawing/lay-out.ts';
@@ -19,12 +27,31 @@ import {
 /** The narrowest that a target for a finger may be (WCAG 2.2, SC 2.5.8). */
 const LEAST_APART = 24;
 
-const netLoft = readCourse().rigs.get('net-loft') as Rig;
+const { rigs } = readCourse();
+const netLoft = rigs.get('net-loft') as Rig;
+const inLine = rigs.get('in-line-desk') as Rig;
+const split = rigs.get('split-desk') as Rig;
 
-const deskOwners = ({ desk: { strips, auxes, subgroups } }: Rig): Owner[] => [
-  ...[...strips, ...auxes, ...subgroups].map(({ id }) => deskOwner(id)),
+/** All of a desk in the order of its drawing: the second path of an in-line strip beside its first. */
+const deskOwners = ({ desk: { strips, auxes, subgroups, controlRoom } }: Rig): Owner[] => [
+  ...strips
+    .filter(({ inline }) => inline === undefined)
+    .flatMap((strip) => [strip, ...strips.filter(({ inline }) => inline === strip.id)])
+    .map(({ id }) => deskOwner(id)),
+  ...[...auxes, ...subgroups].map(({ id }) => deskOwner(id)),
   DESK_MAIN,
+  ...(controlRoom ? [CONTROL_ROOM] : []),
 ];
+
+/** What is drawn of what is asked for: an in-line strip whole. */
+const wholeStrips = (rig: Rig, show: readonly Owner[]): Owner[] => {
+  const { strips } = rig.desk;
+  const firstOf = (id: string) => strips.find((strip) => strip.id === id)?.inline ?? id;
+  const isAsked = (id: string) =>
+    strips.some((other) => firstOf(other.id) === firstOf(id) && show.includes(deskOwner(other.id)));
+  const asked = strips.filter(({ id }) => isAsked(id)).map(({ id }) => deskOwner(id));
+  return [...new Set([...show, ...asked])];
+};
 
 /** All that a drawing has to hold as a control: what is set on its owners, but for cords and for buses not drawn. */
 function expectedControls(rig: Rig, show: readonly Owner[]): string[] {
@@ -107,12 +134,19 @@ const PROPERTIES: Readonly<
       });
     }),
 
-  'the wire of a strip runs from the top to the main rail, through all of its gaps': (drawing) =>
+  'the wire of a strip runs from the top to the last rail that it meets, through all of its gaps': (
+    drawing,
+    rig,
+  ) =>
     columnsOf(drawing, 'strip').flatMap((column) => {
       const pieces = ownWires(column);
       const bottom = Math.max(...pieces.flatMap(({ points }) => points.map(({ y }) => y)));
       const last = pieces.at(-1)?.points.at(-1);
-      const main = drawing.rails.find(({ owner }) => owner === DESK_MAIN);
+      const buses = stripTypeOf(rig, column.owner)?.assigns ?? ['main'];
+      const meetsMain = buses.includes('main');
+      const isBusMet = ({ owner }: { readonly owner: Owner }) =>
+        meetsMain ? owner === DESK_MAIN : buses.some((id) => deskOwner(id) === owner);
+      const main = drawing.rails.findLast(isBusMet);
       const isGapThere = gapsOf(column).every(({ place }) =>
         pieces.some((piece) => piece.place === place),
       );
@@ -122,7 +156,7 @@ const PROPERTIES: Readonly<
   'wires run down, and a bus rises from its rail before': ({ columns }) =>
     columns.flatMap((column) => {
       const [first, ...others] = ownWires(column);
-      const down = column.kind === 'strip' ? [first, ...others] : others;
+      const down = kindOfRise(column, 0) ? others : [first, ...others];
       return down.filter((piece) => {
         const [start, end] = piece?.points ?? [];
         return !start || !end || end.y < start.y;
@@ -131,7 +165,7 @@ const PROPERTIES: Readonly<
 
   'a bus rises from where its rail ends': ({ columns, rails }) =>
     columns
-      .filter(({ kind }) => kind !== 'strip')
+      .filter(({ kind }) => kind === 'subgroup' || kind === 'main')
       .filter((column) => {
         const start = ownWires(column)[0]?.points[0];
         const end = rails
@@ -170,7 +204,9 @@ const PROPERTIES: Readonly<
 
   'the wire that returns leaves the strip on the wire below its tap': ({ columns }, rig) =>
     columns.flatMap(({ owner, wires }) => {
-      const after = wires.find(({ role }) => role === 'after');
+      const after = wires.find(
+        ({ role, place }) => role === 'after' && place.startsWith(`${owner}.`),
+      );
       const [start] = after?.points ?? [];
       const place = `${owner}.${stripTypeOf(rig, owner)?.taps.post}`;
       const isOn = wires.some(
@@ -204,19 +240,77 @@ const PROPERTIES: Readonly<
     );
   },
 
+  'a direct output leaves the wire below its stage': ({ columns }, rig) =>
+    columnsOf({ columns } as Drawing, 'strip').flatMap(({ owner, wires, sideJacks }) => {
+      const stage = stripTypeOf(rig, owner)?.directOut;
+      const isRight =
+        sideJacks.length === (stage ? 1 : 0) &&
+        sideJacks.every(({ at }) =>
+          wires.some(
+            (wire) =>
+              wire.role === 'strip' && wire.place === `${owner}.${stage}` && liesOn(at, wire),
+          ),
+        );
+      return isRight ? [] : [owner];
+    }),
+
+  'the switch of a second path is led up to from below the fader of the first, and the swap stands between both':
+    ({ columns }, rig) =>
+      rig.desk.strips.flatMap(({ id, inline }) => {
+        const find = (strip: string | undefined) =>
+          columns.find(({ owner }) => owner === deskOwner(strip ?? ''));
+        const [first, second] = [find(inline), find(id)];
+        if (!first || !second) return [];
+        const tap = `${first.owner}.${stripTypeOf(rig, first.owner)?.taps.post}`;
+        const rise = second.wires.find(({ place, role }) => place === tap && role === 'after');
+        const start = rise?.points[0];
+        const leaves = first.wires.some(
+          (wire) => wire.role === 'strip' && wire.place === tap && start && liesOn(start, wire),
+        );
+        const swap = second.toggles.find(({ address }) => address === `${first.owner}.swap`);
+        const isBetween = swap && swap.at.x > first.x && swap.at.x < second.x;
+        const arrives = rise?.points.at(-1) === second.pathSwitch?.first;
+        const [fader, other] = [first.faders[0], second.faders[0]];
+        const isCrossed =
+          fader?.partner?.address === other?.address &&
+          other?.partner?.address === fader?.address &&
+          fader?.partner?.x === other?.x &&
+          fader?.from !== fader?.top;
+        return leaves && arrives && isBetween && isCrossed ? [] : [{ id, inline }];
+      }),
+
+  'a bus ends on the main rail, or in a foot above the rails of subgroups': ({
+    columns,
+    rails,
+  }) => {
+    const main = rails.find(({ role }) => role === 'main');
+    const firstRail = Math.min(
+      ...rails.filter(({ role }) => role === 'subgroup').map(({ y }) => y),
+    );
+    return columns
+      .filter(({ kind }) => kind === 'subgroup')
+      .filter((column) => {
+        const end = ownWires(column).at(-1)?.points.at(-1);
+        if (column.foot) return !(end && end.y === column.foot.y && end.y < firstRail);
+        return main !== undefined && end?.y !== main.y;
+      })
+      .map(({ owner }) => owner);
+  },
+
   'a fader is long enough to be drawn on': ({ columns }) =>
     columns.flatMap(({ faders }) => faders).filter(({ top, bottom }) => bottom - top < 100),
 };
 
 /** The first piece of a bus starts beside its column and comes over to it. */
-const kindOfRise = ({ kind }: Column, index: number) => kind !== 'strip' && index === 0;
+const kindOfRise = ({ kind }: Column, index: number) =>
+  (kind === 'subgroup' || kind === 'main') && index === 0;
 
 const broken = (property: string, rig: Rig, show?: readonly Owner[]) =>
-  PROPERTIES[property]?.(layOut(rig, show), rig, show ?? deskOwners(rig));
+  PROPERTIES[property]?.(layOut(rig, show), rig, wholeStrips(rig, show ?? deskOwners(rig)));
 
 describe.each(Object.keys(PROPERTIES))('layOut(): %s', (property) => {
-  test('on the net-loft rig', () => {
-    expect(broken(property, netLoft)).toEqual([]);
+  test.each([...rigs.values()])('on the rig $id', (rig) => {
+    expect(broken(property, rig)).toEqual([]);
   });
 
   test('on any desk, and any part of it', () => {
@@ -255,5 +349,19 @@ test('layOut() keeps stages at their heights, whichever strips are drawn', () =>
   const rest = others.filter((owner) => !/\.(ch|ret)/.test(owner));
   expect(heights(layOut(netLoft, [strip, ...rest]), strip)).toEqual(
     heights(layOut(netLoft), strip),
+  );
+});
+
+test('layOut() of one path of an in-line strip draws both', () => {
+  const owners = (show: string[]) => layOut(inLine, show).columns.map(({ owner }) => owner);
+  expect(owners(['desk.two3'])).toEqual(['desk.ch3', 'desk.two3']);
+  expect(owners(['desk.ch3'])).toEqual(['desk.ch3', 'desk.two3']);
+});
+
+test('layOut() shows only the sends and assigns that a strip has: 2 of 6 auxes, 2 of 8 subgroups and main', () => {
+  const strip = layOut(split).columns.find(({ owner }) => owner === 'desk.ret1');
+  expect(strip?.sends.map(({ address }) => address)).toEqual(['desk.ret1.aux1', 'desk.ret1.aux2']);
+  expect(strip?.assigns.map(({ address }) => address)).toEqual(
+    ['sub7', 'sub8', 'main'].map((bus) => part('desk.ret1', bus)),
   );
 });

@@ -39,7 +39,8 @@ const box = boxRoom({
   buses: [{ id: 'room', label: 'Room', tap: 'switchable' }],
   captures: [{ id: 'mix', label: 'Mix' }],
 }).setup.rig;
-const rigs = [...readCourse().rigs.values(), box];
+const { rigs: courseRigs } = readCourse();
+const rigs = [...courseRigs.values(), box];
 
 test.each(rigs)(
   'sheetOf() all owners of $id holds each control and each output jack once',
@@ -97,4 +98,32 @@ test('sheetOf() a capture track comes in from the converter and goes to it; its 
     ['Goes to', ['box.mix.to']],
   ]);
   expect(groups('converter.in2')).toEqual([['Comes in', ['converter.in2']]]);
+});
+
+const groupsOf = (rigId: string, owner: string) =>
+  sheetOf(courseRigs.get(rigId) as Rig, owner).map(({ title, items }) => [
+    title,
+    items.map((item) => nameOf(item).replace(`${owner}.`, '')),
+  ]);
+
+test('sheetOf() the second path of an in-line strip says what feeds it beside its jack', () => {
+  expect(groupsOf('in-line-desk', 'desk.two1').slice(0, 3)).toEqual([
+    ['Comes in', ['path', 'in']],
+    ['On the way', ['polarity', 'fader', 'mute', 'pan']],
+    ['Solo', ['solo', 'safe']],
+  ]);
+});
+
+test('sheetOf() a direct output stands among what a strip goes to', () => {
+  const [title, items] = groupsOf('split-desk', 'desk.ch1').at(-1) ?? [];
+  expect([title, items?.slice(-2)]).toEqual(['Goes to', ['main', 'jack direct']]);
+});
+
+test('sheetOf() the control room has what it hears and its inputs first, then its level, the solo mode, and its jacks', () => {
+  expect(groupsOf('in-line-desk', 'desk.control')).toEqual([
+    ['Comes in', ['listen', 'two-track.l', 'two-track.r']],
+    ['On the way', ['mono', 'level']],
+    ['Solo', ['mode']],
+    ['Goes to', ['jack out.l', 'jack out.r']],
+  ]);
 });

@@ -1,6 +1,7 @@
 import type { Locator, Page } from '@playwright/test';
 import { controls, db, faderPosition, movesBetween, type Rig } from '../../simulator/index.ts';
-import { layOut } from '../../src/drawing/lay-out.ts';
+import type { Point } from '../../src/drawing/drawing.ts';
+import { GUTTER, layOut } from '../../src/drawing/lay-out.ts';
 import { course, openTask } from './course-pages.ts';
 import { expect, test } from './fixture.ts';
 import { fieldOf, ownerSelect } from './keyboard.ts';
@@ -49,6 +50,9 @@ async function tapGain(range: Locator, wanted: number): Promise<void> {
   expect(Math.abs((await figure()) - wanted)).toBeLessThan(0.4);
 }
 
+/** Where a point of a drawing lies in its picture, which begins right of the names. */
+const inPicture = ({ x, y }: Point): Point => ({ x: x - GUTTER, y });
+
 /** The drawing of the front page, and a way to touch a place of it. */
 async function openFrontDesk(page: Page) {
   await page.goto('/');
@@ -74,21 +78,21 @@ test('in the drawing, a click on the other wire switches a tap, one on a dot an 
     throw new Error('Expected a send, an assign and a fader on strip 3.');
 
   await ownerSelect(desk).selectOption('desk.ch8');
-  await svg.click({ position: send.after });
+  await svg.click({ position: inPicture(send.after) });
   await expect(ownerSelect(desk)).toHaveValue('desk.ch3');
   await expect(pre).not.toBeChecked();
-  await svg.click({ position: send.before });
+  await svg.click({ position: inPicture(send.before) });
   await expect(pre).toBeChecked();
 
   const assign = page.locator('button[data-address="desk.ch3.main"]');
   await expect(assign).toHaveAttribute('aria-pressed', 'true');
-  await svg.click({ position: main.at });
+  await svg.click({ position: inPicture(main.at) });
   await expect(assign).toHaveAttribute('aria-pressed', 'false');
-  await svg.click({ position: main.at });
+  await svg.click({ position: inPicture(main.at) });
   await expect(assign).toHaveAttribute('aria-pressed', 'true');
 
   const at = (gain: number) => ({
-    x: slot.x,
+    x: slot.x - GUTTER,
     y: slot.bottom - faderPosition(db(gain)) * (slot.bottom - slot.top),
   });
   const figure = page.getByRole('textbox', { name: 'fader in dB' });
@@ -106,7 +110,7 @@ test('a fader that is dragged in the drawing comes back with one undo', async ({
   const box = await svg.boundingBox();
   if (!box) throw new Error('Expected the drawing on the screen.');
   const at = (gain: number): [number, number] => [
-    box.x + slot.x,
+    box.x + slot.x - GUTTER,
     box.y + slot.bottom - faderPosition(db(gain)) * (slot.bottom - slot.top),
   ];
   await page.mouse.move(...at(0));

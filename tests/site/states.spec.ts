@@ -128,7 +128,9 @@ test('with forced colours what is lit, muted or pressed still differs; with redu
     .poll(() => look('button[aria-pressed="true"]', 'background-color'), 'also under the pointer')
     .toBe(system.lit);
   expect(await look('button[aria-pressed="false"]', 'background-color')).not.toBe(system.lit);
-  expect(await look('.mute-on', 'fill')).not.toBe(await look('.mute:not(.mute-on)', 'fill'));
+  expect(await look('.word-box-on', 'fill')).not.toBe(
+    await look('.word-box:not(.word-box-on)', 'fill'),
+  );
   expect(await look('.send-before', 'fill')).not.toBe(system.paper);
 
   const slow = await page.evaluate(() =>

@@ -6,7 +6,7 @@ import {
   type Setup,
   type Solution,
 } from '../../../simulator/index.ts';
-import { sourceName, spokenLevel, spokenMove } from '../../text/index.ts';
+import { cutSentence, sourceName, spokenLevel, spokenMove } from '../../text/index.ts';
 import type { Scene } from './scene.ts';
 
 /** How long after the last edit a change is read out, in milliseconds. */
@@ -50,5 +50,9 @@ function changeInWords(before: Heard, after: Heard, follow: string): string {
     const is = levelOf(after.solution, follow, outputPlace(id));
     return was === is ? [] : [`${sourceName(rig, follow)} at ${label}: ${spokenLevel(is)}`];
   });
-  return [...moved, ...rest, ...outputs].map((one) => `${one}.`.replace('..', '.')).join(' ');
+  const cut = cutSentence(after.setup);
+  const cuts = cut === undefined || cut === cutSentence(before.setup) ? [] : [cut];
+  return [...moved, ...rest, ...cuts, ...outputs]
+    .map((one) => `${one}.`.replace('..', '.'))
+    .join(' ');
 }

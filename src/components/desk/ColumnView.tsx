@@ -1,15 +1,19 @@
-import { fullLabel, levelAt, ownerLabel, ownerOf, part } from '../../../simulator/index.ts';
+import { levelAt, part, soloingOf } from '../../../simulator/index.ts';
 import type { Column } from '../../drawing/drawing.ts';
-import { ROOM_FOR, shortened } from '../../drawing/names.ts';
+import { ROOM_FOR, shortened, shortOwner } from '../../drawing/names.ts';
 import { feedInto, goalFrom, jointName } from '../../drawing/patch.ts';
 import { levelText } from '../../text/index.ts';
 import { AssignSymbol } from './AssignSymbol.tsx';
+import { ChoiceSymbol } from './ChoiceSymbol.tsx';
 import { FaderSymbol } from './FaderSymbol.tsx';
 import { InsertSymbol } from './InsertSymbol.tsx';
 import { LitWire } from './LitWire.tsx';
+import { PathSwitchSymbol } from './PathSwitchSymbol.tsx';
 import { SendSymbol } from './SendSymbol.tsx';
+import { SideJackSymbol } from './SideJackSymbol.tsx';
 import { StageSymbol } from './StageSymbol.tsx';
 import type { Hands, Scene } from './scene.ts';
+import { ToggleSymbol } from './ToggleSymbol.tsx';
 
 interface Props {
   column: Column;
@@ -21,12 +25,14 @@ interface Props {
 export function ColumnView({ column, scene, hands }: Props) {
   const { owner, x, mark, label, input } = column;
   const isSelected = scene.selected === owner;
+  const isCut = soloingOf(scene.setup).cut.has(owner);
   return (
     <g>
       {isSelected && <rect class="selected" x={x - 38} y={2} width={76} height={48} rx={5} />}
       <text class="mark" x={x} y={22}>
         {mark}
       </text>
+      {isCut && <path class="cut-slash" d={`M${x - 20} 24L${x + 20} 8`} />}
       <text class="name" x={x} y={40}>
         {shortened(label, ROOM_FOR.column)}
       </text>
@@ -42,10 +48,22 @@ export function ColumnView({ column, scene, hands }: Props) {
         <StageSymbol key={stage.place} mark={stage} owner={owner} scene={scene} hands={hands} />
       ))}
       {column.inserts.map((insert) => (
-        <InsertSymbol key={insert.owner} insert={insert} scene={scene} hands={hands} />
+        <InsertSymbol
+          key={insert.owner}
+          insert={insert}
+          role={column.kind}
+          scene={scene}
+          hands={hands}
+        />
       ))}
       {column.faders.map((slot) => (
-        <FaderSymbol key={slot.address} slot={slot} scene={scene} hands={hands} />
+        <FaderSymbol
+          key={slot.address}
+          slot={slot}
+          role={column.kind}
+          scene={scene}
+          hands={hands}
+        />
       ))}
       {column.sends.map((send) => (
         <SendSymbol key={send.address} send={send} scene={scene} hands={hands} />
@@ -53,6 +71,18 @@ export function ColumnView({ column, scene, hands }: Props) {
       {column.assigns.map((assign) => (
         <AssignSymbol key={assign.address} assign={assign} scene={scene} hands={hands} />
       ))}
+      {column.toggles.map((toggle) => (
+        <ToggleSymbol key={toggle.address} mark={toggle} scene={scene} hands={hands} />
+      ))}
+      {column.choices.map((choice) => (
+        <ChoiceSymbol key={choice.address} mark={choice} scene={scene} hands={hands} />
+      ))}
+      {column.sideJacks.map((sideJack) => (
+        <SideJackSymbol key={sideJack.jack} sideJack={sideJack} scene={scene} hands={hands} />
+      ))}
+      {column.pathSwitch && (
+        <PathSwitchSymbol pathSwitch={column.pathSwitch} scene={scene} hands={hands} />
+      )}
       {column.foot && <Foot column={column} scene={scene} />}
       {hands && (
         <rect
@@ -68,7 +98,7 @@ export function ColumnView({ column, scene, hands }: Props) {
   );
 }
 
-/** What the main bus feeds, and the level of all sources there. */
+/** What the jacks at the end of a bus feed, and the level of all sources there. */
 function Foot({ column: { owner, foot }, scene: { setup, solution } }: Omit<Props, 'hands'>) {
   if (!foot) return null;
   const out = part(owner, 'out');
@@ -76,10 +106,12 @@ function Foot({ column: { owner, foot }, scene: { setup, solution } }: Omit<Prop
   return (
     <g>
       <path class="stage" d={`M${foot.x - 7} ${foot.y}h14l-7 10z`} />
-      <text class="goal" x={foot.x + 16} y={foot.y - 4}>
-        {goal ? jointName(ownerLabel(setup.rig, ownerOf(goal.jack)), goal) : 'not plugged'}
+      <text class="goal" x={foot.x - 24} y={foot.y + 24}>
+        {goal
+          ? shortened(jointName(shortOwner(setup.rig, goal.jack), goal), ROOM_FOR.foot)
+          : 'not plugged'}
       </text>
-      <text class="foot-level" x={foot.x + 16} y={foot.y + 12}>
+      <text class="foot-level" x={foot.x - 24} y={foot.y + 38}>
         {levelText(levelAt(solution, out))}
       </text>
     </g>
@@ -90,7 +122,5 @@ function Foot({ column: { owner, foot }, scene: { setup, solution } }: Omit<Prop
 function feedName(input: string, { setup }: Scene): string {
   const feed = feedInto(setup, input);
   if (!feed) return 'no cord';
-  const { jack } = feed;
-  const label = fullLabel(setup.rig, jack.startsWith('converter.') ? jack : ownerOf(jack));
-  return jointName(label.replace(/^Output /, 'out '), feed);
+  return jointName(shortOwner(setup.rig, feed.jack), feed);
 }

@@ -20,6 +20,7 @@ import { ReadOuts } from './ReadOuts.tsx';
 import type { Hands, Scene } from './scene.ts';
 import { hasOwner } from './sheet.ts';
 import type { RunningBoard } from './use-board.ts';
+import { useInView } from './use-in-view.ts';
 import { useNarrow } from './use-narrow.ts';
 
 const PathTable = laterView('The ways', async () => (await import('./PathTable.tsx')).PathTable);
@@ -45,6 +46,7 @@ export function Desk({ id, board, follow, onFollow, show, home, below, children 
   const { snapshot, solution, send } = board;
   const { setup, locked } = snapshot.context;
   const root = useRef<HTMLDivElement>(null);
+  const picture = useRef<HTMLElement>(null);
   const isNarrow = useNarrow(root);
   const firstOnWay = () => ownersOnWay(setup, solution, follow)[0] ?? DESK_MAIN;
   const [chosen, setSelected] = useState<Owner>(firstOnWay);
@@ -69,6 +71,7 @@ export function Desk({ id, board, follow, onFollow, show, home, below, children 
     () => layOut(setup.rig, ownersToShow(setup.rig, show, only)),
     [setup.rig, show, only],
   );
+  useInView(picture, drawing, selected);
 
   return (
     <div
@@ -86,7 +89,7 @@ export function Desk({ id, board, follow, onFollow, show, home, below, children 
       <div
         class={drawing.width < WIDE ? 'desk-work desk-work-beside' : 'desk-work desk-work-under'}
       >
-        <section class="desk-scroll" tabIndex={0} aria-label="Drawing of the desk">
+        <section ref={picture} class="desk-scroll" tabIndex={0} aria-label="Drawing of the desk">
           <DeskDrawing
             drawing={drawing}
             scene={scene}

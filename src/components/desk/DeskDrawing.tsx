@@ -1,5 +1,7 @@
 import type { Drawing } from '../../drawing/drawing.ts';
+import { GUTTER } from '../../drawing/lay-out.ts';
 import { ColumnView } from './ColumnView.tsx';
+import { NamesView } from './NamesView.tsx';
 import { RailView } from './RailView.tsx';
 import type { Hands, Scene } from './scene.ts';
 
@@ -14,37 +16,38 @@ interface Props {
 
 /** The desk as its own schematic. A pointer can move things on it; all else is done in the sheet beside it. */
 export function DeskDrawing({ drawing, scene, name, hands }: Props) {
-  const { width, height, columns, rails, rows, tapNames } = drawing;
+  const { width, height, columns, rails, pairs, tapNames } = drawing;
   return (
-    <svg
-      class="desk-drawing"
-      viewBox={`0 0 ${width} ${height}`}
-      width={width}
-      height={height}
-      role="img"
-      aria-label={name}
-    >
-      {rows.map(({ text, y }) => (
-        <text key={`${text} ${y}`} class="row-name" x={58} y={y + 4}>
-          {text}
-        </text>
-      ))}
-      {rails.map((rail) => (
-        <RailView key={rail.owner} rail={rail} scene={scene} hands={hands} />
-      ))}
-      {tapNames && (
-        <>
-          <text class="tap-before" x={tapNames.before.x} y={tapNames.before.y}>
-            before
-          </text>
-          <text class="tap-after" x={tapNames.after.x} y={tapNames.after.y}>
-            after
-          </text>
-        </>
-      )}
-      {columns.map((column) => (
-        <ColumnView key={column.owner} column={column} scene={scene} hands={hands} />
-      ))}
-    </svg>
+    <div class="desk-picture">
+      <NamesView drawing={drawing} hands={hands} />
+      <svg
+        class="desk-drawing"
+        viewBox={`${GUTTER} 0 ${width - GUTTER} ${height}`}
+        width={width - GUTTER}
+        height={height}
+        role="img"
+        aria-label={name}
+      >
+        {pairs.map((frame) => (
+          <rect key={frame.x} class="pair" {...frame} rx={6} />
+        ))}
+        {rails.map((rail) => (
+          <RailView key={rail.owner} rail={rail} scene={scene} hands={hands} />
+        ))}
+        {tapNames && (
+          <>
+            <text class="tap-before" x={tapNames.before.x} y={tapNames.before.y}>
+              before
+            </text>
+            <text class="tap-after" x={tapNames.after.x} y={tapNames.after.y}>
+              after
+            </text>
+          </>
+        )}
+        {columns.map((column) => (
+          <ColumnView key={column.owner} column={column} scene={scene} hands={hands} />
+        ))}
+      </svg>
+    </div>
   );
 }

@@ -1,6 +1,6 @@
 import { useRef } from 'preact/hooks';
-import { db, faderGain, faderPosition, numberAt, ownerOf } from '../../../simulator/index.ts';
-import type { FaderSlot } from '../../drawing/drawing.ts';
+import { db, faderGain, faderPosition, isOn, numberAt, ownerOf } from '../../../simulator/index.ts';
+import type { FaderSlot, WireRole } from '../../drawing/drawing.ts';
 import { signed } from '../../text/index.ts';
 import { Light, line } from './LitWire.tsx';
 import type { Hands, Scene } from './scene.ts';
@@ -11,17 +11,28 @@ const DETENT = 0.6;
 
 interface Props {
   slot: FaderSlot;
+  /** What the wire is that it lies in. */
+  role: WireRole;
   scene: Scene;
   hands: Hands | undefined;
 }
 
-/** A fader: its slot, its cap, its figure. It can be dragged, or its slot touched where it should go. */
-export function FaderSymbol({ slot, scene, hands }: Props) {
-  const { address, before, x, top, bottom } = slot;
+/**
+ * A fader: its slot, its cap, its figure. It can be dragged, or its slot touched where it should go. On an
+ * in-line strip whose faders are swapped, the wires cross over to one another's slots.
+ */
+export function FaderSymbol({ slot, role, scene, hands }: Props) {
+  const { address, before, x, top, bottom, from, to, partner } = slot;
   const gain = numberAt(scene.setup, address);
   const heightOf = (value: number) => bottom - faderPosition(db(value)) * (bottom - top);
   const cap = heightOf(gain);
   const owner = ownerOf(address);
+  const other = partner && isOn(scene.setup, partner.swap) ? partner : undefined;
+  // What runs through this slot, and through which slot its own wire runs.
+  const through = other ?? slot;
+  const side = other?.x ?? x;
+  const lead = line({ x, y: from }, { x: side, y: top });
+  const back = line({ x: side, y: bottom }, { x, y: to });
   return (
     <g>
       <rect class="slot" x={x - 3} y={top} width={6} height={bottom - top} rx={3} />
@@ -35,8 +46,15 @@ export function FaderSymbol({ slot, scene, hands }: Props) {
           y2={heightOf(mark)}
         />
       ))}
-      <Light d={line({ x, y: top }, { x, y: cap })} place={before} scene={scene} />
-      <Light d={line({ x, y: cap }, { x, y: bottom })} place={address} scene={scene} />
+      {from !== top && (
+        <>
+          <path class={`wire wire-${role}`} d={`${lead}${back}`} />
+          <Light d={lead} place={before} scene={scene} />
+          <Light d={back} place={address} scene={scene} />
+        </>
+      )}
+      <Light d={line({ x, y: top }, { x, y: cap })} place={through.before} scene={scene} />
+      <Light d={line({ x, y: cap }, { x, y: bottom })} place={through.address} scene={scene} />
       <rect class="cap" x={x - 14} y={cap - 9} width={28} height={18} rx={4} />
       <line class="cap-line" x1={x - 14} x2={x + 14} y1={cap} y2={cap} />
       <text class="figure" x={x + 18} y={cap + 4}>

@@ -1,6 +1,6 @@
-import { ownerLabel, ownerOf, part } from '../../../simulator/index.ts';
-import type { InsertMark, Point } from '../../drawing/drawing.ts';
-import { ROOM_FOR, shortened } from '../../drawing/names.ts';
+import { part } from '../../../simulator/index.ts';
+import type { InsertMark, Point, WireRole } from '../../drawing/drawing.ts';
+import { ROOM_FOR, shortened, shortOwner } from '../../drawing/names.ts';
 import { insertPatch, type Joint, jointName, ownerAt } from '../../drawing/patch.ts';
 import { LitWire } from './LitWire.tsx';
 import type { Hands, Scene } from './scene.ts';
@@ -10,6 +10,8 @@ const HEIGHT = 20;
 
 interface Props {
   insert: InsertMark;
+  /** What the wire is that it lies in. */
+  role: WireRole;
   scene: Scene;
   hands: Hands | undefined;
 }
@@ -19,13 +21,13 @@ interface Props {
  * return; a branch that goes out and does not come back; or a wire that starts anew from the return. What is
  * only normalled is dashed.
  */
-export function InsertSymbol({ insert, scene, hands }: Props) {
+export function InsertSymbol({ insert, role, scene, hands }: Props) {
   const { owner, top, bottom, device } = insert;
   const { sent, returned, isStraight } = insertPatch(scene.setup, owner);
   const half = HEIGHT / 2;
   const wire = (name: string, points: Point[], joint?: Joint) => (
     <LitWire
-      wire={{ place: part(owner, name), role: 'strip', points }}
+      wire={{ place: part(owner, name), role, points }}
       scene={scene}
       isNormal={joint?.by === 'normal'}
     />
@@ -58,7 +60,7 @@ export function InsertSymbol({ insert, scene, hands }: Props) {
           />
           <text class="device-name" x={device.x} y={device.y + 3.5}>
             {shortened(
-              jointName(ownerLabel(scene.setup.rig, ownerOf(joint.jack)), joint),
+              jointName(shortOwner(scene.setup.rig, joint.jack), joint),
               joint.by === 'normal' ? ROOM_FOR.normalledDevice : ROOM_FOR.device,
             )}
           </text>

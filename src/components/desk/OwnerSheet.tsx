@@ -1,4 +1,5 @@
 import { type Owner, ownerLabel } from '../../../simulator/index.ts';
+import { elsewhereSentences } from '../../text/index.ts';
 import { ControlField } from './ControlField.tsx';
 import { JackField } from './JackField.tsx';
 import type { Hands, Scene } from './scene.ts';
@@ -55,6 +56,12 @@ export function OwnerSheet({ scene, hands }: Props) {
           ›
         </button>
       </div>
+      {selected &&
+        elsewhereSentences(setup, selected).map((sentence) => (
+          <p key={sentence} class="sheet-note">
+            {sentence}
+          </p>
+        ))}
       <div class="sheet-groups">
         {selected &&
           sheetOf(setup.rig, selected).map(({ title, items }) => (

@@ -1,10 +1,11 @@
-import { numberAt, ownerLabel, ownerOf, part } from '../../../simulator/index.ts';
+import { numberAt, part } from '../../../simulator/index.ts';
 import type { Rail } from '../../drawing/drawing.ts';
-import { ROOM_FOR, shortened } from '../../drawing/names.ts';
+import { ROOM_FOR, shortened, shortOwner } from '../../drawing/names.ts';
 import { goalFrom, jointName } from '../../drawing/patch.ts';
 import { signed } from '../../text/index.ts';
 import { LitWire } from './LitWire.tsx';
 import type { Hands, Scene } from './scene.ts';
+import { ToggleSymbol } from './ToggleSymbol.tsx';
 
 interface Props {
   rail: Rail;
@@ -14,13 +15,10 @@ interface Props {
 
 /** A bus that runs across, with its master level and the name of what it feeds. */
 export function RailView({ rail, scene, hands }: Props) {
-  const { owner, label, y, wires, end, master } = rail;
+  const { owner, y, wires, end, master, solo } = rail;
   const goal = goalFrom(scene.setup, part(owner, 'out'));
   return (
     <g>
-      <text class="rail-name" x={58} y={y + 4}>
-        {label}
-      </text>
       {wires.map((wire) => (
         <LitWire key={wire.place} wire={wire} scene={scene} />
       ))}
@@ -33,33 +31,21 @@ export function RailView({ rail, scene, hands }: Props) {
       {end && (
         <text class="goal" x={end.x} y={y + 4}>
           {goal
-            ? shortened(
-                jointName(ownerLabel(scene.setup.rig, ownerOf(goal.jack)), goal),
-                ROOM_FOR.goal,
-              )
+            ? shortened(jointName(shortOwner(scene.setup.rig, goal.jack), goal), ROOM_FOR.goal)
             : 'not plugged'}
         </text>
       )}
       {hands && master && (
-        <>
-          <rect
-            class="hit"
-            x={2}
-            y={y - 14}
-            width={58}
-            height={28}
-            onClick={() => hands.open(owner)}
-          />
-          <rect
-            class="hit"
-            x={master.at.x - 16}
-            y={y - 16}
-            width={130}
-            height={32}
-            onClick={() => hands.open(owner, master.address)}
-          />
-        </>
+        <rect
+          class="hit"
+          x={master.at.x - 16}
+          y={y - 14}
+          width={130}
+          height={28}
+          onClick={() => hands.open(owner, master.address)}
+        />
       )}
+      {solo && <ToggleSymbol mark={solo} scene={scene} hands={hands} />}
     </g>
   );
 }

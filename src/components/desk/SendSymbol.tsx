@@ -47,9 +47,9 @@ export function SendSymbol({ send, scene, hands }: Props) {
             <rect
               class="hit"
               x={(isBefore ? after.x : before.x) - 12}
-              y={at.y - 16}
+              y={at.y - 14}
               width={24}
-              height={32}
+              height={28}
               onClick={() => {
                 hands.open(owner);
                 hands.send({
@@ -63,9 +63,9 @@ export function SendSymbol({ send, scene, hands }: Props) {
           <rect
             class="hit"
             x={at.x - 12}
-            y={at.y - 16}
+            y={at.y - 14}
             width={24}
-            height={32}
+            height={28}
             onClick={() => hands.open(owner, address)}
           />
         </>

@@ -1,7 +1,15 @@
-import { controls, isOn, numberAt, type StripStage } from '../../../simulator/index.ts';
+import {
+  controls,
+  isOn,
+  numberAt,
+  ownerOf,
+  type StripStage,
+  soloingOf,
+} from '../../../simulator/index.ts';
 import type { StageMark } from '../../drawing/drawing.ts';
 import { signed } from '../../text/index.ts';
 import type { Hands, Scene } from './scene.ts';
+import { WordBox } from './WordBox.tsx';
 
 interface Props {
   mark: StageMark;
@@ -74,20 +82,17 @@ function StageShape({
       );
     }
     case 'mute': {
+      // A strip that the solo of others cuts is cut just before its mute.
+      const isCut = soloingOf(scene.setup).cut.has(ownerOf(place));
       const isMuted = isOn(scene.setup, place);
       return (
         <>
-          <rect
-            class={isMuted ? 'mute mute-on' : 'mute'}
-            x={x - 19}
-            y={y - 9}
-            width={38}
-            height={18}
-            rx={3}
+          {isCut && <path class="cut-gap" d={`M${x - 10} ${y - 13}h20`} />}
+          <WordBox
+            word={isMuted ? 'muted' : isCut ? 'cut' : 'mute'}
+            at={at}
+            state={isMuted ? 'on' : isCut ? 'cut' : 'off'}
           />
-          <text class={isMuted ? 'mute-word-on' : 'mute-word'} x={x} y={y + 4}>
-            {isMuted ? 'muted' : 'mute'}
-          </text>
         </>
       );
     }

@@ -37,9 +37,12 @@ export function sheetOf(rig: Rig, owner: Owner): SheetGroup[] {
   const isInsert = (address: Address) => address.startsWith(`${owner}.insert.`);
   const isAssign = (one: Control) => assigns.includes(one.address) && !isSend(one);
   const isCord = ({ kind }: Control) => kind === 'cord';
-  // A capture track chooses its input; anything else has a cord there.
-  const isInput = (one: Control) =>
-    (isCord(one) && !isInsert(one.address)) || one.address === `${owner}.in`;
+  const isOneOf = (names: readonly string[]) => (one: Control) =>
+    names.some((name) => one.address === `${owner}.${name}`) && !isSend(one);
+  // A capture track chooses its input, a second path what feeds it, and the control room what it hears.
+  const isChosenInput = isOneOf(['in', 'path', 'listen']);
+  const isInput = (one: Control) => (isCord(one) && !isInsert(one.address)) || isChosenInput(one);
+  const isSolo = isOneOf(['solo', 'safe', 'mode']);
 
   const asItems = (list: readonly Control[]): SheetItem[] =>
     list.map((control) => ({ kind: 'control', control }));
@@ -63,12 +66,13 @@ export function sheetOf(rig: Rig, owner: Owner): SheetGroup[] {
       items: asItems(
         own.filter(
           (one) =>
-            ![isInput, isCord, isOfPlugin, isSend, isAssign].some((belongsElsewhere) =>
+            ![isInput, isCord, isOfPlugin, isSend, isAssign, isSolo].some((belongsElsewhere) =>
               belongsElsewhere(one),
             ),
         ),
       ),
     },
+    { title: 'Solo', items: asItems(own.filter(isSolo)) },
     { title: 'Sends', items: asItems(own.filter(isSend)) },
     {
       title: 'Goes to',

@@ -1,0 +1,42 @@
+import type { Drawing } from '../../drawing/drawing.ts';
+import { GUTTER } from '../../drawing/lay-out.ts';
+import type { Hands } from './scene.ts';
+
+interface Props {
+  drawing: Drawing;
+  hands: Hands | undefined;
+}
+
+/** Names of rows and rails, at the left edge: they stay there while a wide desk is scrolled past them. */
+export const NamesView = ({ drawing: { height, rows, rails }, hands }: Props) => (
+  <svg
+    class="desk-names"
+    viewBox={`0 0 ${GUTTER} ${height}`}
+    width={GUTTER}
+    height={height}
+    aria-hidden="true"
+  >
+    {rows.map(({ text, y }) => (
+      <text key={`${text} ${y}`} class="row-name" x={58} y={y + 4}>
+        {text}
+      </text>
+    ))}
+    {rails.map(({ owner, label, y, master }) => (
+      <g key={owner}>
+        <text class="rail-name" x={58} y={y + 4}>
+          {label}
+        </text>
+        {hands && master && (
+          <rect
+            class="hit"
+            x={2}
+            y={y - 14}
+            width={58}
+            height={28}
+            onClick={() => hands.open(owner)}
+          />
+        )}
+      </g>
+    ))}
+  </svg>
+);
