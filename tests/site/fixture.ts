@@ -15,7 +15,10 @@ export const test = base.extend<{ quiet: undefined }>({
         if (message.type() === 'error') noise.push(`Console: ${message.text()}`);
       });
       context.on('weberror', (error) => {
-        noise.push(`Exception: ${error.error().stack ?? error.error().message}`);
+        const { name, message, stack } = error.error();
+        // The browser may give up the transition from one page to the next; both are shown all the same.
+        if (name === 'InvalidStateError' && message.startsWith('Transition was aborted')) return;
+        noise.push(`Exception: ${stack ?? message}`);
       });
       context.on('requestfailed', (request) => {
         // Leaving a page drops what it was still loading, and that is nobody's fault.

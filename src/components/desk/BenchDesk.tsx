@@ -1,9 +1,10 @@
 import { useRef, useState } from 'preact/hooks';
-import type { Rig } from '../../../simulator/index.ts';
+import { movesBetween, type Rig, type Setup } from '../../../simulator/index.ts';
 import { Desk } from './Desk.tsx';
 import { Later, useLater } from './later.ts';
 import { laterView } from './later-view.tsx';
 import { NotThereYet } from './NotThereYet.tsx';
+import { useAskBeforeLeaving } from './use-ask-before-leaving.ts';
 import { useBoard } from './use-board.ts';
 
 const FindingsList = laterView(
@@ -12,12 +13,18 @@ const FindingsList = laterView(
 );
 const setupExchange = new Later(() => import('./setup-exchange.ts'));
 
+const standsAlike = (one: Setup, other: Setup): boolean =>
+  one.rig === other.rig && movesBetween(one.rig, one.board, other.board).length === 0;
+
 /** Any rig, all controls open, with setups to save and open. */
 export function BenchDesk({ rig }: { rig: Rig }) {
   const board = useBoard({ setup: { rig, board: {} } });
   const { setup } = board.snapshot.context;
   const [wanted, setWanted] = useState('cello');
   const [problem, setProblem] = useState<readonly string[]>([]);
+  // What lies in a file, or is what the room begins with.
+  const [kept, setKept] = useState(setup);
+  useAskBeforeLeaving(!standsAlike(setup, kept));
   const exchange = useLater(setupExchange, 'when asked');
   const picker = useRef<HTMLInputElement>(null);
   const tracks = setup.rig.box.tracks;
@@ -30,8 +37,14 @@ export function BenchDesk({ rig }: { rig: Rig }) {
     if ('problems' in opened) return setProblem(opened.problems);
     setProblem([]);
     board.send({ type: 'setup.load', setup: opened.setup });
+    setKept(opened.setup);
   };
-  const save = async () => (await exchange.fetch())?.saveSetup(setup);
+  const save = async () => {
+    const there = await exchange.fetch();
+    if (!there) return;
+    there.saveSetup(setup);
+    setKept(setup);
+  };
   return (
     <>
       <Desk

@@ -1,0 +1,130 @@
+import type { Page } from '@playwright/test';
+import { levelOf, outputPlace, part, type Rig, simulate } from '../../simulator/index.ts';
+import { levelText } from '../../src/text/index.ts';
+import { violationsInBothThemes } from './axe.ts';
+import { course } from './course-pages.ts';
+import { expect, test } from './fixture.ts';
+import { chooseOption, fieldOf, ownerSelect, pressButton, tabTo } from './keyboard.ts';
+
+const split = course.rigs.get('split-desk') as Rig;
+
+async function openRoom(page: Page, address: string) {
+  await page.goto(address);
+  await expect(page.locator('astro-island[ssr]')).toHaveCount(0);
+  return { page, id: 'bench' };
+}
+
+test('from the bench a link leads to each room, and says which one is open', async ({ page }) => {
+  await openRoom(page, '/bench/');
+  const rooms = page.getByRole('navigation', { name: 'Rooms of the bench' });
+  await expect(rooms.getByRole('link')).toHaveCount(course.bench.length);
+  for (const { rig: id } of course.bench) {
+    const rig = course.rigs.get(id) as Rig;
+    await rooms.getByRole('link', { name: rig.label }).click();
+    await expect(rooms.locator('[aria-current="page"]')).toHaveText(rig.label);
+    await expect(page.getByRole('heading', { level: 2, name: rig.label })).toBeVisible();
+    await expect(page.locator('.desk-drawing .mark').first()).toHaveText(
+      rig.desk.strips[0]?.mark ?? '',
+    );
+  }
+});
+
+test('another room is opened without a question while nothing is lost, and asks when something is', async ({
+  page,
+}) => {
+  const desk = await openRoom(page, '/bench/split-desk/');
+  const asked: string[] = [];
+  let answer: 'accept' | 'dismiss' = 'dismiss';
+  page.on('dialog', async (dialog) => {
+    asked.push(dialog.type());
+    await dialog[answer]();
+  });
+  const other = page.getByRole('link', { name: 'The in-line desk' });
+  await ownerSelect(desk).selectOption('desk.ch2');
+  await page.locator('button[data-address="desk.ch2.mute"]').click();
+  await other.click();
+  await expect.poll(() => asked).toEqual(['beforeunload']);
+  await expect(page).toHaveURL(/split-desk/);
+  await expect(page.locator('button[data-address="desk.ch2.mute"]')).toHaveAttribute(
+    'aria-pressed',
+    'true',
+  );
+
+  // Saved, it is not lost.
+  await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save the setup' }).click(),
+  ]);
+  answer = 'accept';
+  await other.click();
+  await expect(page).toHaveURL(/in-line-desk/);
+  expect(asked).toEqual(['beforeunload']);
+});
+
+test('solo in place and before the fader by keyboard: the others are cut, or only the control room listens', async ({
+  page,
+}) => {
+  const desk = await openRoom(page, '/bench/split-desk/');
+  await page.locator('#bench-follow').focus();
+  await chooseOption(page.locator('#bench-follow'), 'alto');
+  await chooseOption(ownerSelect(desk), 'desk.ch4');
+  const solo = page.locator('button[data-address="desk.ch4.solo"]');
+  await pressButton(solo);
+  await expect(solo).toHaveAttribute('aria-pressed', 'true');
+  const strips = split.desk.strips.filter(({ id }) => /^ch/.test(id));
+  await expect(page.locator('.desk-drawing .box-word-cut')).toHaveCount(strips.length);
+  const status = page.locator('.desk > [role="status"]');
+  await expect(status).toContainText('The solo of Strip 4 Cello, on.');
+  await expect(status).toContainText('Solo cuts');
+  await expect(page.locator('.read-outs tbody tr').first()).toContainText('silent');
+
+  // What is cut says so in words, too.
+  await chooseOption(ownerSelect(desk), 'desk.ch2');
+  await expect(page.locator('.sheet-note')).toHaveText('The solo of another strip cuts this one.');
+  expect(await violationsInBothThemes(page, '.desk')).toEqual([]);
+
+  await chooseOption(ownerSelect(desk), 'desk.control');
+  await chooseOption(fieldOf(desk, 'desk.control.mode'), 'pfl');
+  await expect(page.locator('.desk-drawing .box-word-cut')).toHaveCount(0);
+  await expect(page.locator('.sheet-note')).toHaveText('It listens to what is soloed.');
+  const solution = simulate({
+    rig: split,
+    board: { 'desk.ch4.solo': true, 'desk.control.mode': 'pfl' },
+  });
+  const rows = page.locator('.read-outs tbody tr');
+  for (const [index, { id, stereo }] of split.outputs.entries()) {
+    const place = outputPlace(id);
+    const leg = stereo ? part(place, 'l') : place;
+    await expect(rows.nth(index).locator('td').nth(1)).toContainText(
+      levelText(levelOf(solution, 'alto', leg)),
+    );
+  }
+});
+
+test('what is opened in the sheet is brought into sight in a desk wider than the window', async ({
+  page,
+}) => {
+  const desk = await openRoom(page, '/bench/split-desk/');
+  const strip = page.locator('.desk-drawing .mark', { hasText: /^24$/ });
+  await expect(strip).not.toBeInViewport();
+  await page.locator('.desk-scroll').scrollIntoViewIfNeeded();
+  await ownerSelect(desk).selectOption('desk.ch24');
+  await page.locator('.desk-scroll').scrollIntoViewIfNeeded();
+  await expect(strip).toBeInViewport();
+  await expect(page.locator('.desk-names .row-name').first()).toBeInViewport();
+});
+
+test.describe('on a phone', () => {
+  test.use({ viewport: { width: 390, height: 844 } });
+
+  test('an in-line strip is shown with both of its paths', async ({ page }) => {
+    const desk = await openRoom(page, '/bench/in-line-desk/');
+    await ownerSelect(desk).selectOption('desk.two7');
+    const marks = page.locator('.desk-drawing .mark');
+    await expect(marks.nth(0)).toHaveText('7a');
+    await expect(marks.nth(1)).toHaveText('7b');
+    const first = page.locator('select').and(fieldOf(desk, 'desk.two7.path'));
+    await tabTo(first);
+    await expect(first).toHaveValue('first');
+  });
+});
