@@ -24,10 +24,6 @@ const linkSchema = z.union([
   z.strictObject({ file: z.unknown() }),
 ]);
 
-/** Whether a fragment of an address claims to hold a setup. */
-export const isSetupLink = (fragment: string): boolean =>
-  fragment.replace(/^#/, '').startsWith(START);
-
 /**
  * A setup as the fragment of an address, with its `#`. Of a rig that the site has, only its id goes in.
  *

@@ -4,8 +4,10 @@ import { pathRows, pathStory } from '../../src/text/index.ts';
 import { course, pageOf } from './course-pages.ts';
 import { expect, test } from './fixture.ts';
 
-const walkThrough = [...course.walkThroughs.values()][0];
-if (!walkThrough) throw new Error('Expected a walk-through in the course, but found none.');
+const walkThrough = [...course.walkThroughs.values()].find(({ id: one }) =>
+  pageOf('WalkThrough', one).startsWith('/lessons/'),
+);
+if (!walkThrough) throw new Error('Expected a walk-through in a lesson, but found none.');
 const { id, rig, steps, start } = walkThrough;
 const setup = { rig, board: steps[0]?.board ?? start };
 const solution = simulate(setup);

@@ -1,28 +1,40 @@
 import { useRef, useState } from 'preact/hooks';
 import { movesBetween, type Rig, type Setup } from '../../../simulator/index.ts';
+import { BenchWord, type Word } from './BenchWord.tsx';
 import { Desk } from './Desk.tsx';
 import { Later, useLater } from './later.ts';
 import { laterView } from './later-view.tsx';
 import { NotThereYet } from './NotThereYet.tsx';
 import { useAskBeforeLeaving } from './use-ask-before-leaving.ts';
 import { useBoard } from './use-board.ts';
+import { useFragment } from './use-fragment.ts';
 
 const FindingsList = laterView(
   'The findings',
   async () => (await import('./FindingsList.tsx')).FindingsList,
+);
+const RecallSheet = laterView(
+  'The recall sheet and the patch list',
+  async () => (await import('./RecallSheet.tsx')).RecallSheet,
 );
 const setupExchange = new Later(() => import('./setup-exchange.ts'));
 
 const standsAlike = (one: Setup, other: Setup): boolean =>
   one.rig === other.rig && movesBetween(one.rig, one.board, other.board).length === 0;
 
-/** Any rig, all controls open, with setups to save and open. */
-export function BenchDesk({ rig }: { rig: Rig }) {
+interface BenchProps {
+  readonly rig: Rig;
+  /** Addresses of the rooms of the bench, by the id of their rig. */
+  readonly rooms: Readonly<Record<string, string>>;
+}
+
+/** Any rig, all controls open, with setups to save, to open, to link to and to print. */
+export function BenchDesk({ rig, rooms }: BenchProps) {
   const board = useBoard({ setup: { rig, board: {} } });
   const { setup } = board.snapshot.context;
   const [wanted, setWanted] = useState('cello');
-  const [problem, setProblem] = useState<readonly string[]>([]);
-  // What lies in a file, or is what the room begins with.
+  const [word, setWord] = useState<Word>();
+  // What lies in a file or a link, or is what the room begins with.
   const [kept, setKept] = useState(setup);
   useAskBeforeLeaving(!standsAlike(setup, kept));
   const exchange = useLater(setupExchange, 'when asked');
@@ -30,14 +42,17 @@ export function BenchDesk({ rig }: { rig: Rig }) {
   const tracks = setup.rig.box.tracks;
   const follow = tracks.some(({ id }) => id === wanted) ? wanted : (tracks[0]?.id ?? '');
 
+  const load = (opened: Setup) => {
+    setWord(undefined);
+    board.send({ type: 'setup.load', setup: opened });
+    setKept(opened);
+  };
   /** Opens a setup file. A bad one leaves the board as it was and says what is wrong with it. */
   const open = async (file: File) => {
     const opened = await (await exchange.fetch())?.openSetup(file);
     if (!opened) return;
-    if ('problems' in opened) return setProblem(opened.problems);
-    setProblem([]);
-    board.send({ type: 'setup.load', setup: opened.setup });
-    setKept(opened.setup);
+    if ('problems' in opened) setWord({ code: 'bad', what: 'file', lines: opened.problems });
+    else load(opened.setup);
   };
   const save = async () => {
     const there = await exchange.fetch();
@@ -45,6 +60,27 @@ export function BenchDesk({ rig }: { rig: Rig }) {
     there.saveSetup(setup);
     setKept(setup);
   };
+  const link = async () => {
+    const linked = await (await exchange.fetch())?.copyLink(setup, rig);
+    if (!linked) return;
+    if ('problems' in linked) return setWord({ code: 'no-link', lines: linked.problems });
+    setWord({ code: 'link', ...linked });
+    setKept(setup);
+  };
+
+  // The address that the page was opened by may hold a setup, and so may one that is pasted later.
+  useFragment(async (fragment) => {
+    if (!fragment.startsWith('#setup=')) return;
+    const linked = await (await exchange.fetch())?.openLink(fragment, rig);
+    if (!linked) return;
+    if ('problems' in linked) setWord({ code: 'bad', what: 'link', lines: linked.problems });
+    else if ('setup' in linked) load(linked.setup);
+    else {
+      const room = rooms[linked.otherRig];
+      setWord({ code: 'other-room', rig: linked.otherRig, href: room && `${room}${fragment}` });
+    }
+  });
+
   return (
     <>
       <Desk
@@ -52,7 +88,12 @@ export function BenchDesk({ rig }: { rig: Rig }) {
         board={board}
         follow={follow}
         onFollow={setWanted}
-        below={(scene, hands) => <FindingsList scene={scene} hands={hands} onFollow={setWanted} />}
+        below={(scene, hands) => (
+          <>
+            <FindingsList scene={scene} hands={hands} onFollow={setWanted} />
+            <RecallSheet setup={setup} />
+          </>
+        )}
       >
         <span class="desk-bar-group">
           <button type="button" onClick={() => picker.current?.click()}>
@@ -73,21 +114,13 @@ export function BenchDesk({ rig }: { rig: Rig }) {
           <button type="button" onClick={save}>
             Save the setup
           </button>
+          <button type="button" onClick={link}>
+            Link to this setup
+          </button>
         </span>
       </Desk>
-      {exchange.hasFailed && <NotThereYet later={exchange} what="Opening and saving" />}
-      {problem.length > 0 && (
-        <section class="problem" role="alert">
-          <p>
-            <strong>That file cannot be used.</strong> The desk stays as it was.
-          </p>
-          <ul>
-            {problem.map((line) => (
-              <li key={line}>{line}</li>
-            ))}
-          </ul>
-        </section>
-      )}
+      {exchange.hasFailed && <NotThereYet later={exchange} what="Opening, saving and linking" />}
+      <BenchWord word={word} />
     </>
   );
 }
