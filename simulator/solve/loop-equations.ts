@@ -124,7 +124,7 @@ export class LoopEquations {
     this.#matrix(own).forEach((row, position) => {
       for (const [source, ratio] of row) (matrix[position] as Float64Array)[source] = Number(ratio);
     });
-    if (spectralRadius(matrix) >= STABLE_BELOW) return undefined;
+    if (spectralRadius(matrix, STABLE_BELOW) >= STABLE_BELOW) return undefined;
     const unit = zeros(this.#stages.length);
     unit.forEach((row, position) => {
       row[position] = 1;
@@ -196,7 +196,7 @@ function settledPowers(
     const matrix = circulating.map((row) =>
       Float64Array.from(row, (power) => powerAt(power, point)),
     );
-    if (spectralRadius(matrix) >= STABLE_BELOW) return undefined;
+    if (spectralRadius(matrix, STABLE_BELOW) >= STABLE_BELOW) return undefined;
     const sides = entering.map((powers) =>
       Float64Array.from(signals, (signal) => powerAt(powers.get(signal) ?? 0, point)),
     );

@@ -28,8 +28,8 @@ export function isStableOverGrid(matrix: TransferMatrix, limit: number, grid: Gr
       (largest[target] as Float64Array)[source] = largestMagnitude(transfer);
     }
   });
-  if (spectralRadius(largest) < limit) return true;
-  return grid.every((_, point) => spectralRadius(blockAt(matrix, point)) < limit);
+  if (spectralRadius(largest, limit) < limit) return true;
+  return grid.every((_, point) => spectralRadius(blockAt(matrix, point), limit) < limit);
 }
 
 /** The largest magnitude of a transfer over the grid. */

@@ -61,18 +61,29 @@ const SQUARINGS = 40;
  *
  * By Gelfand's formula, ρ = lim ‖Aᵏ‖^(1/k), with k = 2⁴⁰ reached by squaring. Unlike power iteration it
  * needs no dominant eigenvalue, which a plain ring does not have.
+ *
+ * @param limit where it matters only on which side of this the radius lies: then it ends as soon as that is
+ *   known, with a bound on the same side. For every k, (|tr Aᵏ| / n)^(1/k) ≤ ρ ≤ ‖Aᵏ‖^(1/k).
  */
-export function spectralRadius(a: Matrix): number {
+export function spectralRadius(a: Matrix, limit?: number): number {
   let power: Matrix = a;
   let logScale = 0;
   for (let step = 0; step < SQUARINGS; step += 1) {
     const size = norm(power);
     if (size === 0) return 0;
+    const most = Math.exp(logScale + Math.log(size) / 2 ** step);
+    const least = Math.exp(logScale + Math.log(trace(power) / a.length) / 2 ** step);
+    if (limit !== undefined && most < limit) return most;
+    if (limit !== undefined && least > limit) return least;
     logScale += Math.log(size) / 2 ** step;
     power = square(power.map((row) => row.map((value) => value / size)));
   }
   return Math.exp(logScale);
 }
+
+/** Magnitude of the sum of what stands on the diagonal. */
+const trace = (a: Matrix): number =>
+  Math.abs(a.reduce((sum, row, index) => sum + (row[index] ?? 0), 0));
 
 /** Largest sum of magnitudes in a row. */
 const norm = (a: Matrix): number =>

@@ -101,5 +101,12 @@ describe('spectralRadius()', () => {
     ],
   ])('of %s', (_name, rows, expected) => {
     expect(spectralRadius(matrix(...rows))).toBeCloseTo(expected, 11);
+    // Held against a limit it lies on the same side of it.
+    expect(spectralRadius(matrix(...rows), expected * 1.01 + 1e-12)).toBeLessThan(
+      expected * 1.01 + 1e-12,
+    );
+    if (expected > 0) {
+      expect(spectralRadius(matrix(...rows), expected * 0.99)).toBeGreaterThan(expected * 0.99);
+    }
   });
 });
