@@ -26,6 +26,16 @@ export const RUNS = {
     compares: 'Levels with compressors',
     allowedDb: 1e-4,
   },
+  'mathjs-compressors-in-loops': {
+    engine: 'mathjs, solved again until no compressor moves',
+    compares: 'Levels with compressors in loops',
+    allowedDb: 1e-4,
+  },
+  'mathjs-noise': {
+    engine: 'mathjs, with the noise of every stage as a source',
+    compares: 'Noise where nothing depends on frequency',
+    allowedDb: 1e-4,
+  },
   'mathjs-spectra': {
     engine: 'mathjs, sparse elimination in complex numbers',
     compares: 'Responses with filters and delays, at six frequencies',

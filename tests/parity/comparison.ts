@@ -1,4 +1,5 @@
 import type { Agreement } from '../../src/course/index.ts';
+import type { Source } from './network.ts';
 import { Random } from './random.ts';
 import type { SetupData } from './setup-file.ts';
 import type { Elsewhere } from './solve-elsewhere.ts';
@@ -93,15 +94,29 @@ export function gainElsewhere(
   track: string,
   place: string,
 ): number | undefined {
-  const { system, unknown, powers } = elsewhere;
-  const nodes = (system.network.places.get(place) ?? []).map(
-    (node) => system.indexOf.get(node) ?? -1,
-  );
-  if (nodes.some((node) => unknown.has(node))) return undefined;
+  const nodes = elsewhere.system.network.places.get(place) ?? [];
+  return sumElsewhere(elsewhere, nodes, (source) => (source.track === track ? 1 : 0));
+}
+
+/** Level of all sources together at some nodes, in dBu; nothing where they have none. */
+export const levelElsewhere = (
+  elsewhere: Elsewhere,
+  nodes: readonly string[],
+): number | undefined => sumElsewhere(elsewhere, nodes, ({ levelDbu }) => 10 ** (levelDbu / 10));
+
+function sumElsewhere(
+  { system, unknown, powers }: Elsewhere,
+  nodes: readonly string[],
+  powerOf: (source: Source) => number,
+): number | undefined {
+  const indices = nodes.map((node) => system.indexOf.get(node) ?? -1);
+  if (indices.some((index) => unknown.has(index))) return undefined;
   let power = 0;
-  system.network.sources.forEach((source, index) => {
-    if (source.track !== track) return;
-    for (const node of nodes) power += powers[index]?.[node] ?? Number.NaN;
+  system.network.sources.forEach((source, column) => {
+    const born = powerOf(source);
+    if (born === 0) return;
+    for (const index of indices) power += born * (powers[column]?.[index] ?? Number.NaN);
   });
-  return 10 * Math.log10(power);
+  // A power of nothing may come out a little below it.
+  return 10 * Math.log10(Math.max(power, 0));
 }

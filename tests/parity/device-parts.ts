@@ -1,6 +1,6 @@
 import type { Filter } from './network.ts';
 import type { Reading } from './reading.ts';
-import type { DeviceKind } from './setup-file.ts';
+import { type DeviceData, type DeviceKind, legs } from './setup-file.ts';
 
 /** Documented constants of an equaliser. */
 const LOW_SHELF_HZ = 120;
@@ -8,6 +8,28 @@ const HIGH_SHELF_HZ = 8000;
 const MIDDLE_Q = 0.9;
 /** −3.0103 dB at the corner: the flattest high-pass. */
 const HIGHPASS_Q_DB = -3.0103;
+
+/** +4 dBu over −10 dBV, in dB: 0 dBu is the root of 0.6 V. */
+const LEVEL_GAP = 4 - (-10 - 20 * Math.log10(Math.sqrt(0.6)));
+const PLUS4_NOISE_DBU = -92;
+const MINUS10_NOISE_DBU = -98;
+
+/** Reads a device of the rack, from its input jacks to its output jacks. */
+export function readDevice(reading: Reading, device: DeviceData): void {
+  const at = `rack.${device.id}`;
+  const input = reading.place(`${at}.in`, device.inputs === 2);
+  const isWide = device.outputs === 2;
+  if (device.level === 'plus4') {
+    const out = reading.chain(deviceParts(reading, at, device.kind, input, isWide), `${at}.out`, 1);
+    reading.hiss(out, device.noiseDbu ?? PLUS4_NOISE_DBU);
+    return;
+  }
+  const padded = reading.chain(input, `${at}.pad`, 10 ** (-LEVEL_GAP / 20));
+  const treated = deviceParts(reading, at, device.kind, padded, isWide);
+  const end = reading.chain(treated, `${at}.end`, 1);
+  reading.hiss(end, device.noiseDbu ?? MINUS10_NOISE_DBU);
+  reading.chain(end, `${at}.out`, 10 ** (LEVEL_GAP / 20));
+}
 
 /** Adds what a device does. @returns the nodes before its output jacks. */
 export function deviceParts(
@@ -22,8 +44,7 @@ export function deviceParts(
       return reading.chain(input, `${at}.gain`, reading.ratio(`${at}.gain`));
     case 'reverb': {
       const wet = reading.place(`${at}.reverb`, stereoOut);
-      const dry = reading.place(`${at}.dry`, stereoOut);
-      reading.places.delete(`${at}.dry`);
+      const dry = legs(`${at}.dry`, stereoOut);
       reading.join(input, dry, 1);
       dry.forEach((from, leg) => {
         reading.parts.push({ kind: 'reverb', from, to: wet[leg] ?? '' });

@@ -55,7 +55,17 @@ export interface Source {
 /** What a setup file describes, as nodes and parts. Nodes carry the documented addresses. */
 export interface Network {
   readonly sources: readonly Source[];
+  /** What active stages add where they stand, when nothing plays. */
+  readonly noises: readonly Source[];
   readonly parts: readonly Part[];
   /** Nodes of each documented place: one, or left and right. */
   readonly places: ReadonlyMap<string, readonly string[]>;
+}
+
+/** Every node of a network once: those of its sources, then of its places, then those between places. */
+export function nodesOf({ sources, places, parts }: Network): string[] {
+  const ends = parts.flatMap(({ from, to }) => [from, to].flat());
+  return [
+    ...new Set([...sources.map(({ node }) => node), ...[...places.values()].flat(), ...ends]),
+  ];
 }

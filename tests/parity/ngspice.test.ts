@@ -48,6 +48,8 @@ function compareRig(tally: Tally, setup: SetupData, seed: number): void {
     ...rig.desk.auxes.map(({ id }) => `desk.${id}.out`),
     ...rig.desk.subgroups.map(({ id }) => `desk.${id}.out`),
     'desk.main.out',
+    ...(rig.desk.controlRoom ? ['desk.control.out'] : []),
+    ...rig.box.captures.map(({ id }) => `box.${id}.in`),
   ];
   const nodesAt = setupToNetlist(setup, []).network.places;
   const wanted = places.flatMap((place) => nodesAt.get(place) ?? []);

@@ -12,7 +12,7 @@ export function withBay(random: Random, setup: SetupData): SetupData {
   const board = { ...setup.board };
   const cords = (): [string, string][] =>
     Object.entries({ ...defaults, ...board }).filter((entry): entry is [string, string] =>
-      /^out\.|^(desk|rack)\.[^.]+\.in(\.[lr])?$/.test(entry[0]),
+      /^out\.|^converter\.in|^(desk|rack)\.[^.]+\.in(\.[lr])?$|^desk\.control\.deck/.test(entry[0]),
     );
   const set = (input: string, value: Value) => {
     delete defaults[input];
@@ -40,11 +40,11 @@ export function withBay(random: Random, setup: SetupData): SetupData {
     if (random.chance(0.1)) set(input, 'open');
   }
   const onBay = new Set(KINDS.flatMap((kind) => points[kind].map(({ top }) => top)));
-  for (const { id } of setup.rig.desk.subgroups) {
-    for (const side of ['l', 'r']) {
-      const [top, bottom] = ['send', 'return'].map((end) => `desk.${id}.insert.${end}.${side}`);
+  for (const { id, takes } of setup.rig.desk.subgroups) {
+    legs(`desk.${id}.insert.send`, takes === 'both').forEach((top) => {
+      const bottom = top.replace('send', 'return');
       if (!onBay.has(top)) points[random.pick(KINDS)].push({ top, bottom });
-    }
+    });
   }
 
   const mults: BayData['mults'][number][] = [];

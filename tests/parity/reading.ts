@@ -4,6 +4,7 @@ import { legs, type SetupData, type Value } from './setup-file.ts';
 /** Reads controls and cords of a setup file, and collects what they make. */
 export class Reading {
   readonly sources: Source[] = [];
+  readonly noises: Source[] = [];
   readonly parts: Part[] = [];
   readonly places = new Map<string, readonly string[]>();
   readonly #setup: SetupData;
@@ -35,13 +36,25 @@ export class Reading {
 
   /** From leg to leg; one leg to both; both into one. */
   join(from: readonly string[], to: readonly string[], ratio: number): void {
-    const pairs =
-      from.length === to.length
-        ? from.map((node, leg) => [node, to[leg] ?? ''] as const)
-        : from.flatMap((node) => to.map((target) => [node, target] as const));
-    for (const [source, target] of pairs) {
+    for (const [source, target] of pairs(from, to)) {
       this.parts.push({ kind: 'gain', from: source, to: target, ratio });
     }
+  }
+
+  /** As it is, so many seconds later. */
+  delay(from: readonly string[], to: readonly string[], seconds: number): void {
+    if (seconds === 0) {
+      this.join(from, to, 1);
+      return;
+    }
+    for (const [source, target] of pairs(from, to)) {
+      this.parts.push({ kind: 'delay', from: source, to: target, seconds });
+    }
+  }
+
+  /** A noise of its own at each leg of a place. */
+  hiss(nodes: readonly string[], levelDbu: number): void {
+    for (const node of nodes) this.noises.push({ track: node, node, levelDbu });
   }
 
   /** A place of the same width behind another one. */
@@ -51,3 +64,8 @@ export class Reading {
     return to;
   }
 }
+
+const pairs = (from: readonly string[], to: readonly string[]) =>
+  from.length === to.length
+    ? from.map((node, leg) => [node, to[leg] ?? ''] as const)
+    : from.flatMap((node) => to.map((target) => [node, target] as const));

@@ -1,6 +1,6 @@
 import { type Complex, complex, cos, multiply, sin } from 'mathjs';
 import { filterResponse } from './filter-response.ts';
-import type { Network, Part } from './network.ts';
+import { type Network, nodesOf, type Part } from './network.ts';
 import { foldRatios, panRatios } from './pan-ratios.ts';
 import type { SetupData } from './setup-file.ts';
 import { setupToNetwork } from './setup-to-network.ts';
@@ -12,8 +12,8 @@ export interface Entry {
   readonly ratio: Complex;
 }
 
-/** A reverb: a new signal at `to` of the power that stands at `from`. */
-export interface Decorrelator {
+/** From one unknown to another. */
+export interface Link {
   readonly from: number;
   readonly to: number;
 }
@@ -26,7 +26,10 @@ export interface LinearSystem {
   readonly indexOf: ReadonlyMap<string, number>;
   /** Entries that are not 0. Several may stand at one place of the matrix; they add up. */
   readonly entries: readonly Entry[];
-  readonly decorrelators: readonly Decorrelator[];
+  /** Reverbs: a new signal at `to` of the power that stands at `from`. */
+  readonly decorrelators: readonly Link[];
+  /** From what each compressor hears to what it turns down: where the one has no level, neither has the other. */
+  readonly sideChains: readonly Link[];
   /** Whether every entry is real. */
   readonly isReal: boolean;
 }
@@ -43,19 +46,13 @@ export function networkToMatrix(
   frequency: number,
   gains: CompressorGains = new Map(),
 ): LinearSystem {
-  const nodes: string[] = [];
-  const indexOf = new Map<string, number>();
-  const at = (node: string): number => {
-    const known = indexOf.get(node);
-    if (known !== undefined) return known;
-    indexOf.set(node, nodes.length);
-    return nodes.push(node) - 1;
-  };
-  for (const { node } of network.sources) at(node);
-  for (const place of network.places.values()) for (const node of place) at(node);
+  const nodes = nodesOf(network);
+  const indexOf = new Map(nodes.map((node, index) => [node, index]));
+  const at = (node: string): number => indexOf.get(node) ?? -1;
 
   const entries: Entry[] = [];
-  const decorrelators: Decorrelator[] = [];
+  const decorrelators: Link[] = [];
+  const sideChains: Link[] = [];
   const add = (from: string, to: string, ratio: number | Complex) => {
     const value = typeof ratio === 'number' ? complex(ratio, 0) : ratio;
     if (value.re !== 0 || value.im !== 0)
@@ -99,6 +96,9 @@ export function networkToMatrix(
         decorrelators.push({ from: at(part.from), to: at(part.to) });
         break;
       case 'compressor':
+        for (const from of part.from) {
+          for (const to of part.to) sideChains.push({ from: at(from), to: at(to) });
+        }
         part.from.forEach((from, leg) => {
           add(from, part.to[leg] ?? '', 10 ** ((gains.get(part) ?? 0) / 20));
         });
@@ -106,5 +106,5 @@ export function networkToMatrix(
     }
   }
   const isReal = entries.every(({ ratio }) => ratio.im === 0);
-  return { network, nodes, indexOf, entries, decorrelators, isReal };
+  return { network, nodes, indexOf, entries, decorrelators, sideChains, isReal };
 }

@@ -1,4 +1,4 @@
-import type { Network } from './network.ts';
+import { type Network, nodesOf } from './network.ts';
 import { foldRatios, panRatios } from './pan-ratios.ts';
 import type { SetupData } from './setup-file.ts';
 import { setupToNetwork } from './setup-to-network.ts';
@@ -25,8 +25,7 @@ export function setupToNetlist(setup: SetupData, wanted: readonly string[]): Net
     numberOf.set(node, number);
     return number;
   };
-  const into = new Map<number, string[]>();
-  for (const place of network.places.values()) for (const node of place) into.set(at(node), []);
+  const into = new Map(nodesOf(network).map((node): [number, string[]] => [at(node), []]));
   const connect = (from: string, to: string, ratio: number) => {
     if (ratio !== 0) into.get(at(to))?.push(`n${at(from)} 0 ${ratio.toExponential(17)}`);
   };

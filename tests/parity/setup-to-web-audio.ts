@@ -1,4 +1,4 @@
-import type { Filter } from './network.ts';
+import { type Filter, nodesOf } from './network.ts';
 import { panRatios } from './pan-ratios.ts';
 import type { SetupData } from './setup-file.ts';
 import { setupToNetwork } from './setup-to-network.ts';
@@ -73,7 +73,7 @@ export function setupToWebAudio(
     }
   });
   return {
-    nodes: [...network.places.values()].flat(),
+    nodes: nodesOf(network),
     inputs: network.sources.map(({ node }) => node),
     outputs: places.flatMap((place) => network.places.get(place) ?? []),
     parts,

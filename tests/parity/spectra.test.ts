@@ -2,12 +2,15 @@ import { complex } from 'mathjs';
 import { expect, test } from 'vitest';
 import { type Hz, parseSetup, response, simulate } from '../../simulator/index.ts';
 import { holdAgainstFile, RUNS } from './agreement.ts';
+import { boxFeaturesOf, LATE_BOX_FEATURES } from './box-features.ts';
+import { Census } from './census.ts';
 import { gainElsewhere, placesToCompare, SILENT_BELOW, Tally } from './comparison.ts';
 import { largestEigenvalue, solveWithMathjs } from './engines.ts';
+import { FILTER_FEATURES, filterFeaturesOf } from './filter-features.ts';
 import type { Network } from './network.ts';
-import type { Kinds } from './random-rig.ts';
+import type { Kinds } from './random-kinds.ts';
 import { randomSetup } from './random-setup.ts';
-import { networkToMatrix, setupToMatrix } from './setup-to-matrix.ts';
+import { type LinearSystem, networkToMatrix, setupToMatrix } from './setup-to-matrix.ts';
 import { setupToNetwork } from './setup-to-network.ts';
 import { type Judge, solveElsewhere } from './solve-elsewhere.ts';
 import { condensed, ringsOf, type Stability } from './stability.ts';
@@ -28,8 +31,9 @@ const CLEAR = 0.02;
  * there it depends on how the rings meet, and between which frequencies one looks.
  */
 function judgeOverFrequencies(network: Network): Judge {
-  const systems = LOOP_FREQUENCIES.map((frequency) => networkToMatrix(network, frequency));
+  let systems: readonly LinearSystem[] | undefined;
   return (_, ring): Stability => {
+    systems ??= LOOP_FREQUENCIES.map((frequency) => networkToMatrix(network, frequency));
     const bounds = systems.map((system) =>
       condensed(system, ring, ({ re, im }) => complex(Math.hypot(re, im), 0)),
     );
@@ -45,7 +49,7 @@ function judgeOverFrequencies(network: Network): Judge {
   };
 }
 
-function compareResponses(tally: Tally, seed: number, kinds: Kinds): void {
+function compareResponses(tally: Tally, census: Census, seed: number, kinds: Kinds): void {
   const setup = randomSetup(seed, kinds);
   const network = setupToNetwork(setup);
   const judge = judgeOverFrequencies(network);
@@ -58,6 +62,7 @@ function compareResponses(tally: Tally, seed: number, kinds: Kinds): void {
     return;
   }
   tally.rigs += 1;
+  census.add([...boxFeaturesOf(setup), ...filterFeaturesOf(network)]);
   if (ringsOf(first.system).length > 0) tally.looped += 1;
   const solution = simulate(parseSetup('random.json', JSON.stringify(setup)));
   const places = placesToCompare(setup, first, seed).slice(0, PLACES);
@@ -83,15 +88,18 @@ test('response() agrees with mathjs on 80 random rigs with filters and delays, t
   timeout: 120_000,
 }, () => {
   const tally = new Tally(RUNS['mathjs-spectra']);
+  const census = new Census();
   for (let seed = 2001; tally.rigs < 80; seed += 1) {
-    compareResponses(tally, seed, {
+    compareResponses(tally, census, seed, {
       strips: seed % 10 === 0 ? [10, 24] : [2, 9],
       devices: ['gain', 'equaliser', 'equaliser', 'delay', 'delay', 'reverb'],
       loops: seed % 2 > 0,
       feedback: seed % 4 > 1,
+      latency: seed % 5 > 0,
     });
   }
   holdAgainstFile('mathjs-spectra', tally);
+  census.expectAll([...LATE_BOX_FEATURES, ...FILTER_FEATURES]);
   expect(tally.looped).toBeGreaterThanOrEqual(25);
   expect(tally.undecided).toBeLessThan(20);
 });

@@ -30,9 +30,9 @@ export function ringsOf(system: LinearSystem): ReadonlySet<number>[] {
   return rings;
 }
 
-/** Nodes that something open leads to from these. */
+/** Nodes that something open leads to from these, or that a compressor turns down by them. */
 export function reachedBySome(system: LinearSystem, from: Iterable<number>): Set<number> {
-  const edges = [...system.entries, ...system.decorrelators];
+  const edges = [...system.entries, ...system.decorrelators, ...system.sideChains];
   return reachedFrom(from, neighbours(edges.map((edge) => [edge.from, edge.to])));
 }
 

@@ -27,7 +27,7 @@ const RESPONSE_FRAMES = 16_384;
  * None lower: at 31.5 Hz a BiquadFilterNode renders up to 0.02 dB beside what its own
  * `getFrequencyResponse()` says, for a high-pass at 300 Hz, by the rounding of its samples.
  */
-const FREQUENCIES = [80, 240, 1013, 2750, 9400, 17_800];
+const FREQUENCIES = [160, 240, 1013, 2750, 9400, 17_800];
 
 interface Rendered {
   readonly seed: number;
@@ -110,6 +110,7 @@ describe.skipIf(found instanceof Error)('Web Audio', () => {
         loops: false,
         // Whole frames at 48 kHz: a DelayNode draws straight lines between frames.
         delays: ['0.5', '1', '2', '5', '8', '20'],
+        latency: seed % 2 > 0,
       } as const;
       return [seed, randomSetup(seed, kinds)] as const;
     });
@@ -148,6 +149,8 @@ function placesRecorded({ rig }: SetupData): string[] {
   const places = [
     ...rig.outputs.map(({ id }) => `out.${id}`),
     'desk.main.out',
+    ...(rig.desk.controlRoom ? ['desk.control.out'] : []),
+    ...rig.box.captures.map(({ id }) => `box.${id}.in`),
     ...rig.desk.auxes.map(({ id }) => `desk.${id}.out`),
     ...rig.desk.subgroups.map(({ id }) => `desk.${id}.out`),
     ...rig.rack.map(({ id }) => `rack.${id}.out`),
