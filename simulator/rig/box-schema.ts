@@ -85,7 +85,7 @@ export const boxSchema = z.strictObject({
     ._default(z.boolean(), false)
     .check(
       z.describe(
-        'Whether the box makes up for the latency of its plug-ins, so that all that leaves it arrives at the converter together. What comes back from outside stays late.',
+        'Whether the box makes up for the latency of its plug-ins, so that all that leaves it arrives at the converter together. What is assigned or fed counts, and every send that is not closed. What comes back from outside stays late.',
       ),
     ),
   panLaw,

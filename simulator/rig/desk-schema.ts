@@ -49,14 +49,19 @@ export const stripTypeSchema = z.strictObject({
 });
 
 const deskNoiseSchema = z.strictObject({
-  line: z._default(noise('the line input of a strip adds'), -95),
+  line: z._default(
+    noise('the amplifier of a line input adds, behind its trim where the strip has one'),
+    -95,
+  ),
   fader: z._default(
-    noise('the amplifier behind each fader, of strips and buses, and behind each aux master adds'),
+    noise(
+      'the amplifier behind each fader, of strips and buses, behind each aux master and behind the level of the control room adds',
+    ),
     -100,
   ),
   bus: z._default(
     noise(
-      'the summing amplifier of a bus has by itself: it comes out N + 1 times with N strips or subgroups assigned to the bus',
+      'the summing amplifier of a bus has by itself: it comes out N + 1 times with N strips or subgroups assigned to the bus, or with N strips that have a send to the aux',
     ),
     -115,
   ),
@@ -105,7 +110,7 @@ export const deskSchema = z.strictObject({
           .optional(slug)
           .check(
             z.describe(
-              'Id of another strip, whose second path this one is, as on an in-line desk. It is fed from its own jack or by what the first path has after its fader, and the two can swap their faders.',
+              'Id of another strip, whose second path this one is, as on an in-line desk. It is fed from its own jack or by what a send after the fader of the first path takes, and the two can swap their faders.',
             ),
           ),
       }),
@@ -134,7 +139,7 @@ export const deskSchema = z.strictObject({
     .optional(z.array(z.enum(SOLO_MODES)).check(z.minLength(1), z.maxLength(SOLO_MODES.length)))
     .check(
       z.describe(
-        'What its solo switches can do: in-place closes the mutes of all strips that are neither soloed nor solo-safe; pfl and afl listen in the control room, before the fader or after all stages. With more than one of them there is a switch between them; the first is the default. Left out, it has no solo.',
+        'What its solo switches can do: in-place closes the mutes of all strips that are neither soloed nor solo-safe; pfl and afl listen in the control room, where a send before the fader is taken or after all stages. Where one of these is there, auxes and subgroups have solo switches too: in every mode one listens to them after all their stages, and they cut nothing. With more than one of them there is a switch between them; the first is the default. Left out, it has no solo.',
       ),
     ),
   controlRoom: z
@@ -147,7 +152,7 @@ export const deskSchema = z.strictObject({
     )
     .check(
       z.describe(
-        'What one listens with at the desk: main bus, inputs or what is soloed, a level, and a mono switch.',
+        'What one listens with at the desk: all that is soloed to be listened to, else the main bus after its fader or an input; a mono switch, which gives half of each side to both; and a level.',
       ),
     ),
 });
