@@ -36,6 +36,11 @@ export const RUNS = {
     compares: 'Noise where nothing depends on frequency',
     allowedDb: 1e-4,
   },
+  'mathjs-noise-spectra': {
+    engine: 'mathjs, sparse elimination in complex numbers',
+    compares: 'Noise with filters and delays, over the whole band',
+    allowedDb: 1e-4,
+  },
   'mathjs-spectra': {
     engine: 'mathjs, sparse elimination in complex numbers',
     compares: 'Responses with filters and delays, at six frequencies',
