@@ -119,6 +119,7 @@ export { passes, placesOf } from './trace/path.ts';
 export { MOST_PATHS, paths } from './trace/paths.ts';
 export type { Stop } from './trace/stops.ts';
 export { stopOf } from './trace/stops.ts';
+export type { Biquad } from './units/biquad.ts';
 export { FADER_FLOOR, FADER_TOP, faderGain, faderPosition } from './units/fader.ts';
 export type { Hz, Seconds } from './units/frequency.ts';
 export { GRID, THIRD_OCTAVES, thirdOctaveCentre } from './units/frequency.ts';

@@ -31,6 +31,7 @@ const STAGES: readonly (Stage & { report?: string })[] = [
   { name: 'unit tests', command: vitest('unit'), report: reportOf('unit') },
   { name: 'published values', command: vitest('published'), report: reportOf('published') },
   { name: 'other engines', command: vitest('parity'), report: reportOf('parity') },
+  { name: 'what is heard', command: vitest('audition'), report: reportOf('audition') },
   { name: 'contract of the lessons', command: vitest('lessons'), report: reportOf('lessons') },
   // It writes the types of the content into the same place as the build.
   { name: 'types of the site', command: 'node src/cli/astro.ts check', after: ['build'] },

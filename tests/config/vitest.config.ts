@@ -2,7 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
 /** Folders of tests that are a stage of their own in `tests/run.ts`; the rest are unit tests. */
-const STAGES = ['published', 'parity', 'lessons'];
+const STAGES = ['published', 'parity', 'audition', 'lessons'];
 
 const project = (name: string, include: string[], exclude: string[] = []) => ({
   extends: true as const,
