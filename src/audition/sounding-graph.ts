@@ -5,7 +5,7 @@ export const GLIDE = 0.015;
 /** Seconds after which what has glided to nothing is taken away: −87 dB of it are left. */
 export const GONE_AFTER = 10 * GLIDE;
 /** Frames of a block of Web Audio: a loop is never shorter. */
-const BLOCK = 128;
+export const BLOCK = 128;
 const MONO = { channelCount: 1, channelCountMode: 'explicit' } as const;
 
 /** What a graph plays: recordings, all of one length, and impulse responses of reverbs. */

@@ -3,6 +3,7 @@
 export { claimSentence, heardSentence, probeText, shownSentence } from './claims.ts';
 export { cutSentence, elsewhereSentences, shortOption } from './desk-states.ts';
 export { findingSentence, mendingSentence, severityWord } from './findings.ts';
+export { guardSentence, hearingSentence } from './listening.ts';
 export { loopSentence } from './loops.ts';
 export { moveText, spokenMove } from './moves.ts';
 export {

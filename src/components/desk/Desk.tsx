@@ -13,6 +13,7 @@ import { sourceName } from '../../text/index.ts';
 import { Announcer } from './Announcer.tsx';
 import { DeskBar } from './DeskBar.tsx';
 import { DeskDrawing } from './DeskDrawing.tsx';
+import { Listen } from './Listen.tsx';
 import { laterView } from './later-view.tsx';
 import { OwnerSheet } from './OwnerSheet.tsx';
 import { ownersOnWay, ownersToShow } from './owners-to-show.ts';
@@ -100,6 +101,7 @@ export function Desk({ id, board, follow, onFollow, show, home, below, children 
         <OwnerSheet scene={scene} hands={hands} />
         <div class="heard-at-outputs">
           <ReadOuts scene={scene} />
+          <Listen scene={scene} />
           <section class="ways" aria-label="Ways as text">
             <h4>Ways as text</h4>
             <PathTable scene={scene} />
