@@ -5,13 +5,13 @@
 
 /** Line level, in dBu, and the digital level that it is heard at with the volume all the way up. */
 const LINE_LEVEL_DBU = 4;
-const LINE_LEVEL_HEARD = -30;
+const LINE_LEVEL_HEARD = -32;
 
 /** No sample ever goes beyond this: −6 dB under full scale. */
 export const CEILING = 0.5;
 
-/** Room for peaks between the level of the music and the ceiling, in dB. */
-const PEAK_ROOM = 14;
+/** Room for peaks between the level of the music and the ceiling, in dB: what the net-loft session needs. */
+const PEAK_ROOM = 18;
 
 /** Volume of listening, in dB: its range, and where it stands at first. */
 export const VOLUME = { least: -40, most: 0, first: -15 } as const;

@@ -13,7 +13,7 @@ const MORE_ON_THE_RACK = `rack:
   - { id: chamber, label: Chamber, kind: reverb }`;
 export const deskRig = parseRig('net-loft.yaml', netLoft.replace('rack:', MORE_ON_THE_RACK));
 
-/** Ten ways to set up the net-loft room, by what each holds. */
+/** Eleven ways to set up the net-loft room, by what each holds. */
 export const SETUPS: Readonly<Record<string, Setup>> = Object.fromEntries(
   Object.entries<Board>({
     'as one finds it': {},
@@ -63,13 +63,22 @@ export const SETUPS: Readonly<Record<string, Setup>> = Object.fromEntries(
       'rack.echo.in': 'desk.aux1.out',
       'out.headphones-a': 'desk.aux2.out',
       'out.headphones-b': 'none',
-      'desk.ch11.in': 'none',
       'desk.ret1.in.l': 'rack.echo.out',
       'desk.ret1.in.r': 'none',
       'rack.echo.time': '2',
       'rack.echo.level': -3,
       'desk.ch2.aux1': -2,
       'desk.ch2.aux2': -6,
+    },
+    'an echo that feeds itself': {
+      'rack.echo.in': 'desk.aux1.out',
+      'out.headphones-a': 'none',
+      'rack.plate.in': 'none',
+      'desk.ret1.in.l': 'rack.echo.out',
+      'desk.ret1.in.r': 'none',
+      'rack.echo.time': '120',
+      'rack.echo.feedback': -6,
+      'desk.ch2.aux1': -2,
     },
     'polarity, and one track by two ways': {
       'desk.ch2.polarity': true,
