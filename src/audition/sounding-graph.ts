@@ -23,9 +23,9 @@ interface SoundingPart {
 }
 
 interface SoundingWire {
+  /** Its first node, and the last, which leads on: the same where it is not late. */
   readonly gain: GainNode;
-  /** All its nodes, the last of which leads on. */
-  readonly nodes: readonly AudioNode[];
+  readonly last: AudioNode;
   readonly from: string;
   readonly to: string;
   /** The time from which nothing of it is heard; none while it belongs to the graph. */
@@ -44,6 +44,8 @@ export class SoundingGraph {
   readonly #wires = new Map<string, SoundingWire>();
   /** When the recordings began: one that joins in later does so where the others are. */
   readonly #begun: number;
+  /** Whether the first graph has been made. */
+  #hasBegun = false;
 
   /** @param ends nodes that are there already, by id of the part that each is. */
   constructor(
@@ -61,11 +63,10 @@ export class SoundingGraph {
   follow({ parts, wires }: AudioGraph): void {
     this.sweep();
     const now = this.#context.currentTime;
-    const isNewBorn = this.#wires.size === 0;
     for (const part of parts) if (!this.#parts.has(part.id)) this.#make(part);
     const wanted = new Map(wires.map((wire) => [nameOf(wire), wire] as const));
     for (const [name, wire] of wanted) {
-      const known = this.#wires.get(name) ?? this.#join(name, wire, isNewBorn);
+      const known = this.#wires.get(name) ?? this.#join(name, wire);
       known.goneAt = undefined;
       known.gain.gain.setTargetAtTime(wire.ratio, now, GLIDE);
     }
@@ -74,15 +75,16 @@ export class SoundingGraph {
       wire.goneAt = now + GONE_AFTER;
       wire.gain.gain.setTargetAtTime(0, now, GLIDE);
     }
+    this.#hasBegun = true;
   }
 
   /** Takes away what cannot be heard any more. */
   sweep(): void {
     const now = this.#context.currentTime;
-    for (const [name, { goneAt, from, nodes }] of this.#wires) {
+    for (const [name, { goneAt, from, gain, last }] of this.#wires) {
       if (goneAt === undefined || goneAt > now) continue;
-      this.#parts.get(from)?.exit.disconnect(nodes[0] as AudioNode);
-      nodes.at(-1)?.disconnect();
+      this.#parts.get(from)?.exit.disconnect(gain);
+      last.disconnect();
       this.#wires.delete(name);
     }
     const joined = new Set([...this.#wires.values()].flatMap(({ from, to }) => [from, to]));
@@ -142,21 +144,23 @@ export class SoundingGraph {
     }
   }
 
-  /** Makes a wire at a ratio of 0; at the whole ratio where nothing has sounded yet, so that a beginning is no glide. */
-  #join(name: string, { from, to, ratio, isLate }: AudioWire, isNewBorn: boolean): SoundingWire {
+  /** Makes a wire at a ratio of 0; of the first graph, at the whole ratio, since nothing has sounded yet. */
+  #join(name: string, { from, to, ratio, isLate }: AudioWire): SoundingWire {
     const context = this.#context;
-    const gain = new GainNode(context, { ...MONO, gain: isNewBorn ? ratio : 0 });
-    const block = BLOCK / context.sampleRate;
-    const late = isLate
-      ? [new DelayNode(context, { ...MONO, delayTime: block, maxDelayTime: 2 * block })]
-      : [];
-    const nodes: AudioNode[] = [gain, ...late];
+    const gain = new GainNode(context, { ...MONO, gain: this.#hasBegun ? 0 : ratio });
     const [source, target] = [this.#parts.get(from), this.#parts.get(to)];
     if (!source || !target) throw new Error(`Expected parts ${from} and ${to}, but found none.`);
-    [source.exit, ...nodes, target.entry].reduce((before, after) => before.connect(after));
-    const wire = { gain, nodes, from, to, goneAt: undefined };
+    const last = isLate ? gain.connect(this.#blockOfDelay()) : gain;
+    source.exit.connect(gain);
+    last.connect(target.entry);
+    const wire = { gain, last, from, to, goneAt: undefined };
     this.#wires.set(name, wire);
     return wire;
+  }
+
+  #blockOfDelay(): DelayNode {
+    const time = BLOCK / this.#context.sampleRate;
+    return new DelayNode(this.#context, { ...MONO, delayTime: time, maxDelayTime: 2 * time });
   }
 }
 

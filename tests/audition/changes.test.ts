@@ -56,6 +56,11 @@ describe.skipIf(found instanceof Error)('while a desk is turned', () => {
     ['a fader', QUIET, { ...QUIET, 'desk.ch1.fader': -12 }],
     ['a mute', QUIET, { ...QUIET, 'desk.ch1.mute': true }],
     ['a polarity', QUIET, { ...QUIET, 'desk.ch3.polarity': true }],
+    [
+      'a loop that grows, and is muted,',
+      QUIET,
+      { ...QUIET, 'desk.ch1.aux3': -6, 'desk.ret1.aux3': 6 },
+    ],
     ['a cord out', QUIET, { ...QUIET, 'desk.ch8.in': 'none' }],
     [
       'a filter',
