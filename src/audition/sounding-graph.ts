@@ -130,10 +130,11 @@ export class SoundingGraph {
             ({ b, a }) => new IIRFilterNode(context, { feedforward: [...b], feedback: [1, ...a] }),
           ),
         ];
-      case 'delay':
-        return [
-          new DelayNode(context, { ...MONO, delayTime: action.time, maxDelayTime: action.time }),
-        ];
+      case 'delay': {
+        // Between frames a DelayNode draws straight lines, which dulls what is high.
+        const delayTime = Math.round(action.time * context.sampleRate) / context.sampleRate;
+        return [new DelayNode(context, { ...MONO, delayTime, maxDelayTime: action.time + 0.01 })];
+      }
       case 'reverberate': {
         const buffer = this.#materials.impulseResponseOf(action.stage);
         return [

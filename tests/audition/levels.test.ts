@@ -1,10 +1,12 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import {
+  CONTROL_ROOM,
   controls,
   levelAt,
   levelOf,
   misfitOf,
   outputPlace,
+  part,
   type Solution,
   signalsOf,
   simulate,
@@ -45,7 +47,10 @@ describe.skipIf(found instanceof Error)('rendered levels', () => {
         expect(control ? misfitOf(control, value) : 'no control', address).toBeUndefined();
       }
       const solution = simulate(setup);
-      const places = rig.outputs.map(({ id }) => outputPlace(id));
+      const places = [
+        ...rig.outputs.map(({ id }) => outputPlace(id)),
+        ...(rig.desk.controlRoom ? [part(CONTROL_ROOM, 'out')] : []),
+      ];
       const listenings = places.map((place) => listenAt(solution, place));
       const orders = listenings.map(({ graph }) => orderOf(solution, graph));
       const powers = await page?.call<ResponseOrder[], number[][][]>(
@@ -56,7 +61,8 @@ describe.skipIf(found instanceof Error)('rendered levels', () => {
       let compared = 0;
       let worst = 0;
       places.forEach((place, index) => {
-        const ears = rig.outputs[index]?.stereo ? [0, 1] : [0];
+        // What is mono is the same in both ears.
+        const ears = solution.circuit.stagesAt.get(place)?.length === 2 ? [0, 1] : [0];
         for (const track of rig.box.tracks) {
           let power = 0;
           for (const signal of signalsOf(track)) {

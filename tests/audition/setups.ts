@@ -13,9 +13,13 @@ const MORE_ON_THE_RACK = `rack:
   - { id: chamber, label: Chamber, kind: reverb }`;
 export const deskRig = parseRig('net-loft.yaml', netLoft.replace('rack:', MORE_ON_THE_RACK));
 
-/** Eleven ways to set up the net-loft room, by what each holds. */
-export const SETUPS: Readonly<Record<string, Setup>> = Object.fromEntries(
-  Object.entries<Board>({
+/** A large desk with a control room. */
+const splitDesk = parseRig('split-desk.yaml', readFileSync(fileOf('split-desk'), 'utf8'));
+
+/** Eleven ways to set up the net-loft room and one of another, by what each holds. */
+export const SETUPS: Readonly<Record<string, Setup>> = Object.fromEntries([
+  ['a large desk with a control room', { rig: splitDesk, board: {} }],
+  ...Object.entries<Board>({
     'as one finds it': {},
     'pans, faders, a mute': {
       'desk.ch1.pan': -0.6,
@@ -107,5 +111,5 @@ export const SETUPS: Readonly<Record<string, Setup>> = Object.fromEntries(
       'rack.eq.high': -9,
       'rack.eq.highpass': '200',
     },
-  }).map(([title, board]) => [title, { rig: deskRig, board }]),
-);
+  }).map(([title, board]) => [title, { rig: deskRig, board }] as const),
+]);

@@ -89,6 +89,14 @@ test('it says what is heard at another output, and follows the desk', async ({ p
   expect(await contextStates(page)).toEqual(['running']);
 });
 
+test('by a desk with a control room one listens there at first', async ({ page }) => {
+  await page.goto('/bench/split-desk/');
+  await expect(page.locator('astro-island[ssr]')).toHaveCount(0);
+  await start(page);
+  await expect(page.getByLabel('Listen at')).toHaveValue('desk.control.out');
+  await expect(status(page)).toContainText('You hear the control room', { timeout: 20_000 });
+});
+
 test('what is too loud is turned down and says so, and a loop that grows is muted', async ({
   page,
 }) => {
