@@ -151,7 +151,7 @@ test.describe('without a connection', () => {
     const connect = await beOffline(page);
     await openBench(page);
     const ways = page.getByRole('region', { name: 'Ways as text' });
-    const findings = page.getByRole('alert').filter({ hasText: 'The findings' });
+    const comes = (what: string) => page.getByRole('alert').filter({ hasText: what });
     await expect(ways).toContainText('The ways could not be fetched');
     await expect(ways).toContainText('Cello reaches Capture');
     await page.locator('.sheet select').first().selectOption('desk.ch1');
@@ -159,7 +159,8 @@ test.describe('without a connection', () => {
     await expect(ways).not.toContainText('Cello');
     await connect();
     await tryAgain(ways).click();
-    await tryAgain(findings).click();
+    await tryAgain(comes('The findings')).click();
+    await tryAgain(comes('The recall sheet')).click();
     await expect(ways).toContainText('Cello reaches Capture');
     await expect(page.locator('.findings')).toContainText('Tenor arrives twice in Capture');
     await expect(tryAgain(page.locator('main'))).toHaveCount(0);
