@@ -5,6 +5,9 @@ import { course, openTask } from './course-pages.ts';
 import { expect, test } from './fixture.ts';
 import { fieldOf, ownerSelect } from './keyboard.ts';
 
+/** The players are made when Start is pressed; a busy machine takes its time over that. */
+const STARTS_WITHIN = { timeout: 20_000 };
+
 const rig = course.rigs.get('net-loft');
 if (!rig) throw new Error('Expected the rig net-loft, but found none.');
 const heard = (level: unknown, output = 'capture') =>
@@ -60,7 +63,7 @@ test('nothing sounds before Start, and the caution is there first; by keyboard i
   await page.keyboard.press('Tab');
   await expect(buttonNamed(page, 'Start')).toBeFocused();
   await page.keyboard.press('Enter');
-  await expect(status(page)).toHaveText(heard(0));
+  await expect(status(page)).toHaveText(heard(0), STARTS_WITHIN);
   expect(await contextStates(page)).toEqual(['running']);
   await expect(buttonNamed(page, 'Stop')).toBeFocused();
 
@@ -80,12 +83,12 @@ test('nothing sounds before Start, and the caution is there first; by keyboard i
 test('it says what is heard at another output, and follows the desk', async ({ page }) => {
   await openBench(page);
   await start(page);
-  await expect(status(page)).toHaveText(heard(0));
+  await expect(status(page)).toHaveText(heard(0), STARTS_WITHIN);
   await page.getByLabel('Listen at').selectOption('out.headphones-a');
-  await expect(status(page)).toHaveText(heard(-Infinity, 'headphones-a'));
+  await expect(status(page)).toHaveText(heard(-Infinity, 'headphones-a'), STARTS_WITHIN);
   await ownerSelect({ page, id: 'bench' }).selectOption('desk.ch1');
   await fieldOf({ page, id: 'bench' }, 'desk.ch1.aux1').press('End');
-  await expect(status(page)).toHaveText(heard(0, 'headphones-a'));
+  await expect(status(page)).toHaveText(heard(0, 'headphones-a'), STARTS_WITHIN);
   expect(await contextStates(page)).toEqual(['running']);
 });
 
@@ -102,7 +105,7 @@ test('what is too loud is turned down and says so, and a loop that grows is mute
 }) => {
   await openBench(page);
   await start(page);
-  await expect(status(page)).toHaveText(heard(0));
+  await expect(status(page)).toHaveText(heard(0), STARTS_WITHIN);
   const desk = { page, id: 'bench' };
   await ownerSelect(desk).selectOption('desk.main');
   await fieldOf(desk, 'desk.main.fader').press('End');
@@ -110,13 +113,13 @@ test('what is too loud is turned down and says so, and a loop that grows is mute
   await expect(page.locator('.listen')).toContainText(words);
   await ownerSelect(desk).selectOption('desk.ret1');
   await fieldOf(desk, 'desk.ret1.aux3').press('End');
-  await expect(status(page)).toHaveText(heard(undefined));
+  await expect(status(page)).toHaveText(heard(undefined), STARTS_WITHIN);
 });
 
 test('it stops when the page goes out of sight, and says so', async ({ page }) => {
   await openBench(page);
   await start(page);
-  await expect(status(page)).toHaveText(heard(0));
+  await expect(status(page)).toHaveText(heard(0), STARTS_WITHIN);
   await page.evaluate(() => {
     Object.defineProperty(document, 'hidden', { value: true, configurable: true });
     document.dispatchEvent(new Event('visibilitychange'));
@@ -126,7 +129,7 @@ test('it stops when the page goes out of sight, and says so', async ({ page }) =
 
   await page.evaluate(() => Reflect.deleteProperty(document, 'hidden'));
   await buttonNamed(page, 'Start').click();
-  await expect(status(page)).toHaveText(heard(0));
+  await expect(status(page)).toHaveText(heard(0), STARTS_WITHIN);
   await page.evaluate(() => dispatchEvent(new Event('pagehide')));
   await expect.poll(() => contextStates(page)).toEqual(['closed', 'closed']);
 });
@@ -165,7 +168,7 @@ test('what one listens with is accessible, silent and sounding, wide and on a ph
   await expect(buttonNamed(page, 'Start')).toBeVisible();
   expect.soft(await violationsInBothThemes(page, '.listen')).toEqual([]);
   await buttonNamed(page, 'Start').click();
-  await expect(status(page)).toHaveText(heard(0));
+  await expect(status(page)).toHaveText(heard(0), STARTS_WITHIN);
   await page.getByText('What you hear').click();
   await page.setViewportSize({ width: 320, height: 640 });
   expect.soft(await violationsInBothThemes(page, '.listen')).toEqual([]);
