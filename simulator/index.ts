@@ -48,8 +48,8 @@ export { parseWalkThrough, walkThroughSchema } from './grade/walk-through.ts';
 export * from './rig/address.ts';
 export type { BayPoint } from './rig/bay.ts';
 export { bayPoints } from './rig/bay.ts';
-export type { PluginAt } from './rig/box-channels.ts';
-export { pluginAt, sendBusAt } from './rig/box-channels.ts';
+export type { BoxChannel, PluginAt } from './rig/box-channels.ts';
+export { boxChannels, pluginAddress, pluginAt, sendBusAt, takesSends } from './rig/box-channels.ts';
 export type {
   ChoiceControl,
   Control,

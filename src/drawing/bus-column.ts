@@ -7,6 +7,7 @@ import {
   type StripType,
   type Subgroup,
 } from '../../simulator/index.ts';
+import { bareColumn } from './bare-column.ts';
 import type { Column } from './drawing.ts';
 import { type Rows, rowsOf } from './rows.ts';
 import { runDown } from './run.ts';
@@ -92,21 +93,5 @@ function busColumn(
       { x, y: start },
     ],
   };
-  return {
-    ...run,
-    owner,
-    kind,
-    x,
-    mark: '',
-    label: '',
-    input: undefined,
-    foot: undefined,
-    wires: [rising, ...run.wires],
-    sends: [],
-    assigns: [],
-    toggles: [],
-    choices: [],
-    sideJacks: [],
-    pathSwitch: undefined,
-  };
+  return { ...bareColumn(owner, kind, x), ...run, wires: [rising, ...run.wires] };
 }

@@ -1,4 +1,5 @@
 import { CONTROL_ROOM, controls, part, type Rig } from '../../simulator/index.ts';
+import { bareColumn } from './bare-column.ts';
 import type { ChoiceMark, Column, FaderSlot, WireLine } from './drawing.ts';
 import { FADER, HEAD, SLOT } from './rows.ts';
 
@@ -52,26 +53,17 @@ export function controlRoomColumn(rig: Rig, x: number): Column {
     partner: undefined,
   };
   return {
-    owner: CONTROL_ROOM,
-    kind: role,
-    x,
+    ...bareColumn(CONTROL_ROOM, role, x),
     mark: 'Control',
     label: 'room',
-    input: undefined,
     wires: [
       piece(at('listen'), HEAD, mono),
       piece(at('mono'), mono, top),
       piece(at('level'), bottom, foot),
     ],
-    stages: [],
-    inserts: [],
     faders: [level],
-    sends: [],
-    assigns: [],
     toggles: [{ address: at('mono'), word: 'mono', at: { x, y: mono } }],
     choices,
-    sideJacks: [],
-    pathSwitch: undefined,
     foot: { x, y: foot },
   };
 }

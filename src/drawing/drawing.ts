@@ -6,8 +6,19 @@ export interface Point {
   readonly y: number;
 }
 
-/** What a line of the drawing is: the strip's own wire, one that comes back up from below the fader, a bus. */
-export type WireRole = 'strip' | 'after' | 'aux' | 'subgroup' | 'main' | 'control-room';
+/** What a line of the drawing is: the strip's own wire, one that comes back up from below the fader, a bus, what a jack gives. */
+export type WireRole =
+  | 'strip'
+  | 'after'
+  | 'aux'
+  | 'subgroup'
+  | 'main'
+  | 'control-room'
+  | 'track'
+  | 'box-bus'
+  | 'box-main'
+  | 'capture'
+  | 'line';
 
 /** A line. It carries what stands at its place, and is lit by the level there. */
 export interface WireLine {
@@ -105,11 +116,21 @@ export interface InsertMark {
   readonly device: Point;
 }
 
-/** A strip, a subgroup, the main bus or the control room: something that runs down. */
+/** A track, a strip, a bus or the control room: something that runs down. */
 export interface Column {
   readonly owner: Owner;
-  readonly kind: 'strip' | 'subgroup' | 'main' | 'control-room';
+  readonly kind:
+    | 'strip'
+    | 'subgroup'
+    | 'main'
+    | 'control-room'
+    | 'track'
+    | 'box-bus'
+    | 'box-main'
+    | 'capture';
   readonly x: number;
+  /** Height at which its names begin. */
+  readonly top: number;
   readonly mark: string;
   readonly label: string;
   /** Its line input, where it has one: what feeds it is written there. */
@@ -131,7 +152,7 @@ export interface Column {
 /** A bus that runs across, with where it ends. */
 export interface Rail {
   readonly owner: Owner;
-  readonly role: 'aux' | 'subgroup' | 'main';
+  readonly role: 'aux' | 'subgroup' | 'main' | 'box-bus' | 'box-main' | 'line';
   readonly label: string;
   readonly y: number;
   readonly wires: readonly WireLine[];
@@ -159,6 +180,9 @@ export interface Frame {
 /** The desk as a schematic: what runs down, what runs across, and where they cross. */
 export interface Drawing {
   readonly width: number;
+  /** Height at which the drawing begins: 0 for a desk alone, and above it for what feeds it. */
+  readonly top: number;
+  /** Height at which it ends. */
   readonly height: number;
   readonly columns: readonly Column[];
   readonly rails: readonly Rail[];

@@ -104,6 +104,7 @@ export function layOut(rig: Rig, listed?: readonly Owner[]): Drawing {
   const [firstStrip] = stripColumns;
   return {
     width,
+    top: 0,
     height: Math.max(rows.height, showsControl ? controlRoomHeight(rig) : 0),
     columns: [...stripColumns, ...subgroupColumns, ...mainColumns, ...controlColumns],
     rails,
@@ -119,7 +120,7 @@ export function layOut(rig: Rig, listed?: readonly Owner[]): Drawing {
   };
 }
 
-const across = (
+export const across = (
   place: Address,
   role: WireLine['role'],
   from: number,

@@ -17,6 +17,7 @@ export const ROOM_FOR = {
   foot: 12,
   jack: 8,
   choice: 12,
+  rail: 9,
 } as const;
 
 /** A name as far as there is room for it, with an ellipsis for what is left out. */

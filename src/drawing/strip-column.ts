@@ -8,6 +8,7 @@ import {
   type Strip,
   stripTypeOf,
 } from '../../simulator/index.ts';
+import { bareColumn } from './bare-column.ts';
 import type { AssignCrossing, Column, SendCrossing, ToggleMark, WireLine } from './drawing.ts';
 import { startOfSecondPath } from './in-line.ts';
 import { endOfRow, type Row, type Rows, rowsOf } from './rows.ts';
@@ -15,7 +16,7 @@ import { runDown } from './run.ts';
 import { sideJackAt } from './side-jack.ts';
 
 /** How far left of its strip the wire after the fader runs. */
-const AFTER_SIDE = 24;
+export const AFTER_SIDE = 24;
 /** How far solo and solo-safe stand from the middle of their strip. */
 const SOLO_SIDE = 18;
 
@@ -43,21 +44,16 @@ export function stripColumn(shown: Shown, strip: Strip, x: number): Column {
   const after = afterWire(part(owner, type.taps.post), x, rowOf(type.taps.post), rows);
   const direct = rowOf(type.directOut);
   return {
+    ...bareColumn(owner, 'strip', x),
     ...run,
-    owner,
-    kind: 'strip',
-    x,
     mark: strip.mark,
     label: strip.label,
     input,
-    foot: undefined,
     wires: sends.length > 0 ? [after, ...run.wires] : run.wires,
     sends,
     assigns,
     toggles: soloToggles(rig, rows, owner, x),
-    choices: [],
     sideJacks: direct ? [sideJackAt(part(owner, 'direct'), x, direct)] : [],
-    pathSwitch: undefined,
   };
 }
 

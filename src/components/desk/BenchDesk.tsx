@@ -17,6 +17,10 @@ const RecallSheet = laterView(
   'The recall sheet and the patch list',
   async () => (await import('./RecallSheet.tsx')).RecallSheet,
 );
+const RoomPicture = laterView(
+  'The box and the rack',
+  async () => (await import('./RoomPicture.tsx')).RoomPicture,
+);
 const setupExchange = new Later(() => import('./setup-exchange.ts'));
 
 const standsAlike = (one: Setup, other: Setup): boolean =>
@@ -88,6 +92,7 @@ export function BenchDesk({ rig, rooms }: BenchProps) {
         board={board}
         follow={follow}
         onFollow={setWanted}
+        Room={RoomPicture}
         below={(scene, hands) => (
           <>
             <FindingsList scene={scene} hands={hands} onFollow={setWanted} />

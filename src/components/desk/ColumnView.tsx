@@ -1,4 +1,4 @@
-import { levelAt, part, soloingOf } from '../../../simulator/index.ts';
+import { controls, levelAt, lineInsOf, part, pickAt, soloingOf } from '../../../simulator/index.ts';
 import type { Column } from '../../drawing/drawing.ts';
 import { ROOM_FOR, shortened, shortOwner } from '../../drawing/names.ts';
 import { feedInto, goalFrom, jointName } from '../../drawing/patch.ts';
@@ -23,21 +23,23 @@ interface Props {
 
 /** Something that runs down: its name, its wire, and all that sits on it. */
 export function ColumnView({ column, scene, hands }: Props) {
-  const { owner, x, mark, label, input } = column;
+  const { owner, x, top, mark, label, input } = column;
   const isSelected = scene.selected === owner;
   const isCut = soloingOf(scene.setup).cut.has(owner);
   return (
     <g>
-      {isSelected && <rect class="selected" x={x - 38} y={2} width={76} height={48} rx={5} />}
-      <text class="mark" x={x} y={22}>
-        {mark}
-      </text>
-      {isCut && <path class="cut-slash" d={`M${x - 20} 24L${x + 20} 8`} />}
-      <text class="name" x={x} y={40}>
+      {isSelected && <rect class="selected" x={x - 38} y={top + 2} width={76} height={48} rx={5} />}
+      {mark && (
+        <text class="mark" x={x} y={top + 22}>
+          {mark}
+        </text>
+      )}
+      {isCut && <path class="cut-slash" d={`M${x - 20} ${top + 24}L${x + 20} ${top + 8}`} />}
+      <text class="name" x={x} y={top + (mark ? 40 : 32)}>
         {shortened(label, ROOM_FOR.column)}
       </text>
       {input && (
-        <text class="from" x={x} y={64}>
+        <text class="from" x={x} y={top + 64}>
           {shortened(feedName(input, scene), ROOM_FOR.feed)}
         </text>
       )}
@@ -88,7 +90,7 @@ export function ColumnView({ column, scene, hands }: Props) {
         <rect
           class="hit"
           x={x - 38}
-          y={2}
+          y={top + 2}
           width={76}
           height={66}
           onClick={() => hands.open(owner)}
@@ -118,8 +120,12 @@ function Foot({ column: { owner, foot }, scene: { setup, solution } }: Omit<Prop
   );
 }
 
-/** What feeds a line input, in few letters. */
-function feedName(input: string, { setup }: Scene): string {
+/** What feeds an input, in few letters: a line input by its jack, a capture track by the inputs that it stands at. */
+export function feedName(input: string, { setup }: Scene): string {
+  if (controls(setup.rig).get(input)?.kind === 'choice') {
+    const lines = lineInsOf(pickAt(setup, input) ?? '');
+    return lines.length > 0 ? lines.join(' ').replaceAll('in', 'in ') : 'nothing';
+  }
   const feed = feedInto(setup, input);
   if (!feed) return 'no cord';
   return jointName(shortOwner(setup.rig, feed.jack), feed);

@@ -1,4 +1,4 @@
-import type { ComponentChildren } from 'preact';
+import type { ComponentChildren, ComponentType } from 'preact';
 import { useCallback, useMemo, useRef, useState } from 'preact/hooks';
 import {
   type Address,
@@ -9,19 +9,20 @@ import {
   type Rig,
 } from '../../../simulator/index.ts';
 import { layOut } from '../../drawing/lay-out.ts';
-import { sourceName } from '../../text/index.ts';
+import type { Sections } from '../../drawing/room-rows.ts';
 import { Announcer } from './Announcer.tsx';
 import { DeskBar } from './DeskBar.tsx';
-import { DeskDrawing } from './DeskDrawing.tsx';
+import { DeskPicture } from './DeskPicture.tsx';
 import { Listen } from './Listen.tsx';
 import { laterView } from './later-view.tsx';
 import { OwnerSheet } from './OwnerSheet.tsx';
 import { ownersOnWay, ownersToShow } from './owners-to-show.ts';
 import { ReadOuts } from './ReadOuts.tsx';
+import type { RoomProps } from './RoomPicture.tsx';
+import { SectionButtons } from './SectionButtons.tsx';
 import type { Hands, Scene } from './scene.ts';
 import { hasOwner } from './sheet.ts';
 import type { RunningBoard } from './use-board.ts';
-import { useInView } from './use-in-view.ts';
 import { useNarrow } from './use-narrow.ts';
 
 const PathTable = laterView('The ways', async () => (await import('./PathTable.tsx')).PathTable);
@@ -36,6 +37,8 @@ interface Props {
   show?: readonly Owner[] | undefined;
   /** Where “Start again” leads; to where the desk stood at first when left out. */
   home?: Board | undefined;
+  /** Draws the desk with box and rack around it, each of which can be folded then. Left out, it is drawn alone. */
+  Room?: ComponentType<RoomProps> | undefined;
   /** More to stand below the levels at the outputs. */
   below?: ((scene: Scene, hands: Hands) => ComponentChildren) | undefined;
   /** More for the bar above the drawing. */
@@ -43,11 +46,10 @@ interface Props {
 }
 
 /** A desk that one can turn: its drawing, a sheet with every control, the levels at the outputs, the ways as text. */
-export function Desk({ id, board, follow, onFollow, show, home, below, children }: Props) {
+export function Desk({ id, board, follow, onFollow, show, home, Room, below, children }: Props) {
   const { snapshot, solution, send } = board;
   const { setup, locked } = snapshot.context;
   const root = useRef<HTMLDivElement>(null);
-  const picture = useRef<HTMLElement>(null);
   const isNarrow = useNarrow(root);
   const firstOnWay = () => ownersOnWay(setup, solution, follow)[0] ?? DESK_MAIN;
   const [chosen, setSelected] = useState<Owner>(firstOnWay);
@@ -68,12 +70,16 @@ export function Desk({ id, board, follow, onFollow, show, home, below, children 
   );
   // A bus that is opened leaves the strip that stands beside it where it is.
   const only = isNarrow ? lastStrip.current : undefined;
-  const drawing = useMemo(
+  const desk = useMemo(
     () => layOut(setup.rig, ownersToShow(setup.rig, show, only)),
     [setup.rig, show, only],
   );
-  useInView(picture, drawing, selected);
-
+  // On a narrow screen they are folded until they are asked for.
+  const [asked, setAsked] = useState<Partial<Sections>>({});
+  const sections = useMemo(
+    (): Sections => ({ box: !isNarrow, rack: !isNarrow, ...asked }),
+    [isNarrow, asked],
+  );
   return (
     <div
       class="desk"
@@ -85,19 +91,19 @@ export function Desk({ id, board, follow, onFollow, show, home, below, children 
       }}
     >
       <DeskBar scene={scene} snapshot={snapshot} send={send} onFollow={onFollow} home={home}>
+        {Room && <SectionButtons sections={sections} onChange={setAsked} />}
         {children}
       </DeskBar>
       <div
-        class={drawing.width < WIDE ? 'desk-work desk-work-beside' : 'desk-work desk-work-under'}
+        class={
+          !Room && desk.width < WIDE ? 'desk-work desk-work-beside' : 'desk-work desk-work-under'
+        }
       >
-        <section ref={picture} class="desk-scroll" tabIndex={0} aria-label="Drawing of the desk">
-          <DeskDrawing
-            drawing={drawing}
-            scene={scene}
-            hands={hands}
-            name={`The desk, with the way of ${sourceName(setup.rig, follow)} lit. The same stands as text under “Ways as text”.`}
-          />
-        </section>
+        {Room ? (
+          <Room desk={desk} sections={sections} scene={scene} hands={hands} />
+        ) : (
+          <DeskPicture drawing={desk} scene={scene} hands={hands} />
+        )}
         <OwnerSheet scene={scene} hands={hands} />
         <div class="heard-at-outputs">
           <ReadOuts scene={scene} />

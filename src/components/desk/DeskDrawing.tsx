@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import type { Drawing } from '../../drawing/drawing.ts';
 import { GUTTER } from '../../drawing/lay-out.ts';
 import { ColumnView } from './ColumnView.tsx';
@@ -12,19 +13,21 @@ interface Props {
   name: string;
   /** Left out for a picture that only shows. */
   hands?: Hands | undefined;
+  /** What is drawn besides the desk, on its rails and under its columns. */
+  children?: ComponentChildren;
 }
 
 /** The desk as its own schematic. A pointer can move things on it; all else is done in the sheet beside it. */
-export function DeskDrawing({ drawing, scene, name, hands }: Props) {
-  const { width, height, columns, rails, pairs, tapNames } = drawing;
+export function DeskDrawing({ drawing, scene, name, hands, children }: Props) {
+  const { width, top, height, columns, rails, pairs, tapNames } = drawing;
   return (
     <div class="desk-picture">
       <NamesView drawing={drawing} hands={hands} />
       <svg
         class="desk-drawing"
-        viewBox={`${GUTTER} 0 ${width - GUTTER} ${height}`}
+        viewBox={`${GUTTER} ${top} ${width - GUTTER} ${height - top}`}
         width={width - GUTTER}
-        height={height}
+        height={height - top}
         role="img"
         aria-label={name}
       >
@@ -32,8 +35,9 @@ export function DeskDrawing({ drawing, scene, name, hands }: Props) {
           <rect key={frame.x} class="pair" {...frame} rx={6} />
         ))}
         {rails.map((rail) => (
-          <RailView key={rail.owner} rail={rail} scene={scene} hands={hands} />
+          <RailView key={`${rail.owner} ${rail.y}`} rail={rail} scene={scene} hands={hands} />
         ))}
+        {children}
         {tapNames && (
           <>
             <text class="tap-before" x={tapNames.before.x} y={tapNames.before.y}>

@@ -8,12 +8,12 @@ interface Props {
 }
 
 /** Names of rows and rails, at the left edge: they stay there while a wide desk is scrolled past them. */
-export const NamesView = ({ drawing: { height, rows, rails }, hands }: Props) => (
+export const NamesView = ({ drawing: { top, height, rows, rails }, hands }: Props) => (
   <svg
     class="desk-names"
-    viewBox={`0 0 ${GUTTER} ${height}`}
+    viewBox={`0 ${top} ${GUTTER} ${height - top}`}
     width={GUTTER}
-    height={height}
+    height={height - top}
     aria-hidden="true"
   >
     {rows.map(({ text, y }) => (
@@ -21,9 +21,9 @@ export const NamesView = ({ drawing: { height, rows, rails }, hands }: Props) =>
         {text}
       </text>
     ))}
-    {rails.map(({ owner, label, y, master }) => (
-      <g key={owner}>
-        <text class="rail-name" x={58} y={y + 4}>
+    {rails.map(({ owner, role, label, y, master }) => (
+      <g key={`${owner} ${y}`}>
+        <text class={role === 'line' ? 'row-name' : 'rail-name'} x={58} y={y + 4}>
           {label}
         </text>
         {hands && master && (

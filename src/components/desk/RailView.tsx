@@ -16,7 +16,7 @@ interface Props {
 /** A bus that runs across, with its master level and the name of what it feeds. */
 export function RailView({ rail, scene, hands }: Props) {
   const { owner, y, wires, end, master, solo } = rail;
-  const goal = goalFrom(scene.setup, part(owner, 'out'));
+  const goal = end && goalFrom(scene.setup, part(owner, 'out'));
   return (
     <g>
       {wires.map((wire) => (

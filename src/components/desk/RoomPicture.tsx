@@ -1,0 +1,44 @@
+import { useMemo } from 'preact/hooks';
+import type { Drawing } from '../../drawing/drawing.ts';
+import { drawRoom } from '../../drawing/room.ts';
+import type { Sections } from '../../drawing/room-rows.ts';
+import { ColumnView } from './ColumnView.tsx';
+import { CordSymbol } from './CordSymbol.tsx';
+import { DeskPicture } from './DeskPicture.tsx';
+import { DeviceView } from './DeviceView.tsx';
+import { GoalSymbol } from './GoalSymbol.tsx';
+import { PluginSymbol } from './PluginSymbol.tsx';
+import type { Hands, Scene } from './scene.ts';
+
+export interface RoomProps {
+  desk: Drawing;
+  sections: Sections;
+  scene: Scene;
+  hands: Hands;
+}
+
+/** A desk with the box above it and the rack beside it, so that a source can be followed from its track. */
+export function RoomPicture({ desk, sections, scene, hands }: RoomProps) {
+  const { setup } = scene;
+  const room = useMemo(() => drawRoom(setup, desk, sections), [setup, desk, sections]);
+  const columns = [...room.desk.columns, ...room.box.map(({ column }) => column), ...room.devices];
+  return (
+    <DeskPicture drawing={room.desk} scene={scene} hands={hands} columns={columns}>
+      {room.cords.map((cord) => (
+        <CordSymbol key={cord.input} cord={cord} scene={scene} hands={hands} />
+      ))}
+      {room.box.map(({ column, plugins, goal }) => (
+        <g key={column.owner}>
+          <ColumnView column={column} scene={scene} hands={hands} />
+          {plugins.map((mark) => (
+            <PluginSymbol key={mark.address} mark={mark} scene={scene} hands={hands} />
+          ))}
+          <GoalSymbol goal={goal} hands={hands} />
+        </g>
+      ))}
+      {room.devices.map((device) => (
+        <DeviceView key={device.owner} device={device} scene={scene} hands={hands} />
+      ))}
+    </DeskPicture>
+  );
+}
