@@ -46,7 +46,8 @@ function layDevice(setup: Setup, rails: readonly Rail[], device: Device, x: numb
   const ins = deviceIns(device);
   const wires = ins.flatMap((jack, index): WireLine[] => {
     const feed = feedOf(setup, jack);
-    const rail = rails.find((one) => feed && part(one.owner, 'out') === feed.output);
+    // A subgroup has a rail too, but leaves by the foot of its column.
+    const rail = rails.find((one) => one.end && part(one.owner, 'out') === feed?.output);
     const from = rail?.wires.at(-1)?.points.at(-1);
     if (!feed || !from) return [];
     const at = x + (index - (ins.length - 1) / 2) * JACKS;

@@ -1,4 +1,4 @@
-import type { Page } from '@playwright/test';
+import type { Locator, Page } from '@playwright/test';
 import { levelOf, outputPlace, part, type Rig, simulate } from '../../simulator/index.ts';
 import { levelText } from '../../src/text/index.ts';
 import { violationsInBothThemes } from './axe.ts';
@@ -7,6 +7,7 @@ import { expect, test } from './fixture.ts';
 import { chooseOption, fieldOf, ownerSelect, pressButton, tabTo } from './keyboard.ts';
 
 const split = course.rigs.get('split-desk') as Rig;
+const netLoft = course.rigs.get('net-loft') as Rig;
 
 async function openRoom(page: Page, address: string) {
   await page.goto(address);
@@ -105,13 +106,50 @@ test('what is opened in the sheet is brought into sight in a desk wider than the
   page,
 }) => {
   const desk = await openRoom(page, '/bench/split-desk/');
+  const picture = page.locator('.desk-scroll');
+  /** Whether a word of the drawing lies between the left and the right edge of its box. */
+  const isSeen = async (word: Locator) => {
+    const [inner, outer] = await Promise.all([word.boundingBox(), picture.boundingBox()]);
+    if (!inner || !outer) return false;
+    return inner.x >= outer.x && inner.x + inner.width <= outer.x + outer.width;
+  };
   const strip = page.locator('.desk-drawing .mark', { hasText: /^24$/ });
-  await expect(strip).not.toBeInViewport();
-  await page.locator('.desk-scroll').scrollIntoViewIfNeeded();
+  expect(await isSeen(strip)).toBe(false);
   await ownerSelect(desk).selectOption('desk.ch24');
-  await page.locator('.desk-scroll').scrollIntoViewIfNeeded();
-  await expect(strip).toBeInViewport();
-  await expect(page.locator('.desk-names .row-name').first()).toBeInViewport();
+  await expect.poll(() => isSeen(strip)).toBe(true);
+  expect(await isSeen(page.locator('.desk-names .row-name').first())).toBe(true);
+  const main = page.locator('.desk-drawing .name', { hasText: 'Box main mix' });
+  await ownerSelect(desk).selectOption('box.main');
+  await expect.poll(() => isSeen(main)).toBe(true);
+  await ownerSelect(desk).selectOption('desk.ch1');
+  await expect.poll(() => isSeen(main)).toBe(false);
+});
+
+test('box and rack are drawn around the desk until they are folded, and a track can be turned there', async ({
+  page,
+}) => {
+  const desk = await openRoom(page, '/bench/');
+  const names = page.locator('.desk-drawing .name');
+  const cello = names.filter({ hasText: 'Cello' });
+  await expect(cello).toHaveCount(2);
+  await expect(page.locator('.rail-dot-cord')).toHaveCount(netLoft.desk.strips.length);
+  // What a hand takes lies over the words.
+  await cello.first().click({ force: true });
+  await expect(ownerSelect(desk)).toHaveValue('box.cello');
+  const mutes = page.locator('.desk-drawing .box-word', { hasText: 'mute' });
+  await mutes.first().click({ force: true });
+  await expect(page.locator('button[data-address="box.tenor.mute"]')).toHaveAttribute(
+    'aria-pressed',
+    'true',
+  );
+  await page.getByRole('button', { name: 'Rack', exact: true }).click();
+  await expect(names.filter({ hasText: 'Line' })).toHaveCount(0);
+  const box = page.getByRole('button', { name: 'Box', exact: true });
+  await expect(box).toHaveAttribute('aria-pressed', 'true');
+  await box.click();
+  await expect(box).toHaveAttribute('aria-pressed', 'false');
+  await expect(cello).toHaveCount(1);
+  await expect(page.locator('.desk-drawing .from').first()).toHaveText('out 1');
 });
 
 test.describe('on a phone', () => {

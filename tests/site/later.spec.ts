@@ -157,10 +157,13 @@ test.describe('without a connection', () => {
     await page.locator('.sheet select').first().selectOption('desk.ch1');
     await page.locator('.sheet [data-address="desk.ch1.sub1"]').first().click();
     await expect(ways).not.toContainText('Cello');
+    const names = page.locator('.desk-drawing .name');
+    await expect(names.filter({ hasText: 'Plate return' })).toBeVisible();
+    await expect(names.filter({ hasText: 'Box main mix' })).toHaveCount(0);
     await connect();
-    await tryAgain(ways).click();
-    await tryAgain(comes('The findings')).click();
-    await tryAgain(comes('The recall sheet')).click();
+    const late = ['The findings', 'The recall sheet', 'The box and the rack'].map(comes);
+    for (const one of [ways, ...late]) await tryAgain(one).click();
+    await expect(names.filter({ hasText: 'Box main mix' })).toHaveCount(1);
     await expect(ways).toContainText('Cello reaches Capture');
     await expect(page.locator('.findings')).toContainText('Tenor arrives twice in Capture');
     await expect(tryAgain(page.locator('main'))).toHaveCount(0);

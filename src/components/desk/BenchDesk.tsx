@@ -2,6 +2,7 @@ import { useRef, useState } from 'preact/hooks';
 import { movesBetween, type Rig, type Setup } from '../../../simulator/index.ts';
 import { BenchWord, type Word } from './BenchWord.tsx';
 import { Desk } from './Desk.tsx';
+import { DeskPicture } from './DeskPicture.tsx';
 import { Later, useLater } from './later.ts';
 import { laterView } from './later-view.tsx';
 import { NotThereYet } from './NotThereYet.tsx';
@@ -20,6 +21,7 @@ const RecallSheet = laterView(
 const RoomPicture = laterView(
   'The box and the rack',
   async () => (await import('./RoomPicture.tsx')).RoomPicture,
+  ({ desk, scene, hands }) => <DeskPicture drawing={desk} scene={scene} hands={hands} />,
 );
 const setupExchange = new Later(() => import('./setup-exchange.ts'));
 

@@ -12,22 +12,24 @@ const AS_RENDERED = { __html: '' };
  * has to stand in the page from the first rendering on.
  *
  * @param what what it shows, as the start of a sentence with a plural verb: `The ways`.
+ * @param Meanwhile what it gives way to in place of that word, where the page has something that does for a while.
  */
 export function laterView<Props extends object>(
   what: string,
   load: () => Promise<ComponentType<Props>>,
+  Meanwhile?: ComponentType<Props>,
 ): ComponentType<Props> {
   const code = new Later(load);
   return function LaterView(props: Props) {
     // The server shows it at once: its renderer waits for what is thrown, and begins again.
     if (import.meta.env.SSR && !code.there) throw code.fetch();
     const later = useLater(code);
-    const View = later.there;
     const place = useRef<HTMLDivElement>(null);
     const first = useRef(props);
     const isAlive = useRef(false);
     const isAsRendered = useRef(true);
     isAsRendered.current &&= areAlike(first.current, props);
+    const View = later.there ?? (isAsRendered.current ? undefined : Meanwhile);
     // In its place the view is a root of its own.
     useLayoutEffect(() => {
       if (!place.current) return;
@@ -48,7 +50,7 @@ export function laterView<Props extends object>(
     return (
       <>
         <div ref={place} dangerouslySetInnerHTML={AS_RENDERED} />
-        {!View && (later.hasFailed || !isAsRendered.current) && (
+        {!later.there && (later.hasFailed || !(View || isAsRendered.current)) && (
           <NotThereYet later={later} what={what} />
         )}
       </>
