@@ -8,7 +8,7 @@ import {
   type Setup,
 } from '../../simulator/index.ts';
 import type { Column } from './drawing.ts';
-import type { BoxColumn, CordMark, RailDot } from './room-drawing.ts';
+import type { BoxColumn, CordMark, GoalMark, RailDot } from './room-drawing.ts';
 import { CORDS } from './room-rows.ts';
 import { HEAD } from './rows.ts';
 
@@ -19,7 +19,7 @@ const APART = 10;
 
 /**
  * What each strip hangs by: cords from the rails that feed its line input, straight down into its wire. Where a
- * column of the box runs down at the same place past that rail, the cord hangs beside it.
+ * column of the box runs down at the same place to another rail past that one, the cord hangs beside it.
  *
  * @param lines heights of the rails, by place.
  */
@@ -45,8 +45,12 @@ function cordOf(
   });
   if (fed.length === 0) return undefined;
   const top = Math.min(...fed.map(({ y }) => y));
+  const isAlike = ({ dots: others }: GoalMark) =>
+    others.length === fed.length && fed.every(({ y }) => others.some(({ at }) => at.y === y));
   const isFree = (at: number) =>
-    above.every(({ column, goal }) => Math.abs(column.x - at) >= APART || goal.end.y <= top);
+    above.every(
+      ({ column, goal }) => Math.abs(column.x - at) >= APART || goal.end.y <= top || isAlike(goal),
+    );
   const hang = LANES.map((aside) => x + aside).find(isFree) ?? x;
   // Both sides of a device come from one rail.
   const isOneRail = fed.length === 2 && fed.every(({ y }) => y === top);

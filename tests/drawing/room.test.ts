@@ -154,14 +154,18 @@ const PROPERTIES: Readonly<
       return isJoined && isOnRails && isOnCord && end?.x === x && owners.length > 0 ? [] : [cord];
     }),
 
-  'no cord runs along a wire of the box': ({ cords, box }) =>
-    cords.flatMap(({ input, dots }) =>
-      dots.flatMap(({ at }) =>
-        box
-          .filter(({ column, goal }) => Math.abs(column.x - at.x) < APART && goal.end.y > at.y)
-          .map(({ column }) => `${input} along ${column.owner}`),
-      ),
-    ),
+  'no cord runs along a wire of the box, unless both come to the same rails': ({ cords, box }) =>
+    cords.flatMap(({ input, dots }) => {
+      const heights = dots.map(({ at }) => at.y);
+      return box
+        .filter(({ column, goal }) => {
+          const isThere = dots.some(({ at }) => Math.abs(column.x - at.x) < APART);
+          const goals = goal.dots.map(({ at }) => at.y);
+          const isAlike = JSON.stringify(goals) === JSON.stringify(heights);
+          return isThere && goal.end.y > Math.min(...heights) && !isAlike;
+        })
+        .map(({ column }) => `${input} along ${column.owner}`);
+    }),
 
   'an aux that feeds a device runs on to it, and what the device gives to strips comes from its rail':
     (room, setup) =>

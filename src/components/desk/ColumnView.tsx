@@ -1,4 +1,4 @@
-import { controls, levelAt, lineInsOf, part, pickAt, soloingOf } from '../../../simulator/index.ts';
+import { controls, levelAt, part, pickAt, soloingOf } from '../../../simulator/index.ts';
 import type { Column } from '../../drawing/drawing.ts';
 import { ROOM_FOR, shortened, shortOwner } from '../../drawing/names.ts';
 import { feedInto, goalFrom, jointName } from '../../drawing/patch.ts';
@@ -123,8 +123,7 @@ function Foot({ column: { owner, foot }, scene: { setup, solution } }: Omit<Prop
 /** What feeds an input, in few letters: a line input by its jack, a capture track by the inputs that it stands at. */
 export function feedName(input: string, { setup }: Scene): string {
   if (controls(setup.rig).get(input)?.kind === 'choice') {
-    const lines = lineInsOf(pickAt(setup, input) ?? '');
-    return lines.length > 0 ? lines.join(' ').replaceAll('in', 'in ') : 'nothing';
+    return pickAt(setup, input)?.replace('in', 'in ').replace('-', '–') ?? 'nothing';
   }
   const feed = feedInto(setup, input);
   if (!feed) return 'no cord';

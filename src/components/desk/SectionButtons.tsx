@@ -13,7 +13,7 @@ interface Props {
 /** Which sections are drawn around the desk. A folded one stands in the drawing by the names of what it feeds. */
 export const SectionButtons = ({ sections, onChange }: Props) => (
   <fieldset class="desk-bar-group sections">
-    <legend class="visually-hidden">Drawn around the desk</legend>
+    <legend>Also drawn</legend>
     {NAMES.map(([section, name]) => (
       <button
         key={section}
