@@ -41,7 +41,7 @@ function cordOf(
   const fed = (isMono ? [undefined] : LEGS).flatMap((side) => {
     const feed = feedOf(setup, side ? part(input, side) : input);
     const y = feed && railHeight(lines, feed.output);
-    return y === undefined ? [] : [{ y, side }];
+    return y === undefined ? [] : [{ y, side, by: feed?.by }];
   });
   if (fed.length === 0) return undefined;
   const top = Math.min(...fed.map(({ y }) => y));
@@ -57,6 +57,7 @@ function cordOf(
   const dots = (isOneRail ? [{ y: top, side: undefined }] : fed).map(
     ({ y, side }): RailDot => ({ at: { x: hang, y }, side }),
   );
+  const isNormal = fed.every(({ by }) => by === 'normal');
   const over = -CORDS / 2;
   const points = [
     { x: hang, y: top },
@@ -68,7 +69,7 @@ function cordOf(
         ]),
     { x, y: HEAD },
   ];
-  return { input, x, dots, wire: { place: input, role: 'line', points } };
+  return { input, x, dots, wire: { place: input, role: 'line', points, isNormal } };
 }
 
 /** The rail of an output jack: its own, or that of the device whose side it is. */

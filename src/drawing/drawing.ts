@@ -25,6 +25,8 @@ export interface WireLine {
   readonly place: Address;
   readonly role: WireRole;
   readonly points: readonly Point[];
+  /** Whether it is there by a normal alone, without a cord. */
+  readonly isNormal?: boolean;
 }
 
 /** The mark of a stage on a wire: its control, where it has one, has the address of the place. */

@@ -56,6 +56,7 @@ function layDevice(setup: Setup, rails: readonly Rail[], device: Device, x: numb
         place: feed.output,
         role: 'aux',
         points: [from, { x: at, y: from.y }, { x: at, y: DEVICE_BOTTOM }],
+        isNormal: feed.by === 'normal',
       },
     ];
   });

@@ -20,6 +20,7 @@ import { ROOM_FOR, shortened } from '../../src/drawing/names.ts';
 import { drawRoom } from '../../src/drawing/room.ts';
 import type { RoomDrawing } from '../../src/drawing/room-drawing.ts';
 import { arbitrarySetup, placesAndLegs, RUNS } from '../simulator/arbitrary-setup.ts';
+import { bayRoom } from '../simulator/bay-room.ts';
 import { addressesOf, crowdedPairs, handlesOf, liesOn, ownWires, pointsOf } from './geometry.ts';
 
 const { rigs, bench } = readCourse();
@@ -267,6 +268,15 @@ test('drawRoom() a stereo strip on two outputs hangs from both, its sides named;
   expect(piano?.dots.map(({ side }) => side)).toEqual(['l', 'r']);
   const plate = cordOf(roomOf({ rig: netLoft, board: {} }), 'desk.ret1.in');
   expect(plate?.dots.map(({ side }) => side)).toEqual([undefined]);
+});
+
+test('drawRoom() a strip that is fed by a normal alone hangs by a wire that says so', () => {
+  const rig = bayRoom();
+  const board = { 'desk.b.in': 'converter.out5' };
+  const room = roomOf({ rig, board });
+  const byNormal = (input: string) =>
+    room.cords.find((cord) => cord.input === input)?.wire.isNormal;
+  expect([byNormal('desk.a.in'), byNormal('desk.b.in')]).toEqual([true, false]);
 });
 
 test('drawRoom() what no rail feeds keeps the name of what does', () => {

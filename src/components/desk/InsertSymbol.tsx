@@ -27,9 +27,8 @@ export function InsertSymbol({ insert, role, scene, hands }: Props) {
   const half = HEIGHT / 2;
   const wire = (name: string, points: Point[], joint?: Joint) => (
     <LitWire
-      wire={{ place: part(owner, name), role, points }}
+      wire={{ place: part(owner, name), role, points, isNormal: joint?.by === 'normal' }}
       scene={scene}
-      isNormal={joint?.by === 'normal'}
     />
   );
   const joint = returned ?? sent;

@@ -11,16 +11,14 @@ export const lightWidth = (brightness: number): number => 1 + 4.5 * brightness;
 interface Props {
   wire: WireLine;
   scene: Scene;
-  /** Whether it is there by a normal alone, without a cord. */
-  isNormal?: boolean;
 }
 
 /** A wire, and on it the light of the followed source, the wider the louder. */
-export function LitWire({ wire, scene, isNormal = false }: Props) {
+export function LitWire({ wire, scene }: Props) {
   const d = pathOf(wire.points);
   return (
     <g>
-      <path class={`wire wire-${wire.role}${isNormal ? ' wire-normal' : ''}`} d={d} />
+      <path class={`wire wire-${wire.role}${wire.isNormal ? ' wire-normal' : ''}`} d={d} />
       <Light d={d} place={wire.place} scene={scene} />
     </g>
   );
