@@ -23,12 +23,20 @@ const within = (page: Page, part: string | undefined): AxeBuilder => {
   return part ? axe.include(part).exclude('.desk-drawing text') : axe;
 };
 
+/** Shows the page in a theme. Buttons change over to it, and would be looked at halfway there. */
+async function showIn(page: Page, colorScheme: 'light' | 'dark'): Promise<void> {
+  await page.emulateMedia({ colorScheme });
+  await page.waitForFunction(() =>
+    document.getAnimations().every(({ playState }) => playState !== 'running'),
+  );
+}
+
 /** What axe objects to by WCAG 2.2 AA, with the page light and then dark; of a part of it where one is named. */
 export async function violationsInBothThemes(page: Page, part?: string): Promise<string[]> {
-  await page.emulateMedia({ colorScheme: 'light' });
+  await showIn(page, 'light');
   const light = await violationsBy(within(page, part).withTags(WCAG));
-  await page.emulateMedia({ colorScheme: 'dark' });
+  await showIn(page, 'dark');
   const dark = await violationsBy(within(page, part).withRules(COLOUR_RULES));
-  await page.emulateMedia({ colorScheme: 'light' });
+  await showIn(page, 'light');
   return [...light, ...dark.map((line) => `dark: ${line}`)];
 }
