@@ -92,8 +92,10 @@ export {
   listens,
   secondPathOf,
 } from './rig/strip-routes.ts';
+export type { WorkingCompressor } from './solve/compressors.ts';
+export { workingCompressors } from './solve/compressors.ts';
 export type { Headroom } from './solve/headroom.ts';
-export { clippingStages, firstToClip, headroomAt } from './solve/headroom.ts';
+export { clippingStages, firstToClip, headroomAt, peakAt } from './solve/headroom.ts';
 export type { Level } from './solve/levels.ts';
 export { levelAt, levelOf } from './solve/levels.ts';
 export type { Loop } from './solve/loop.ts';
@@ -120,6 +122,8 @@ export { MOST_PATHS, paths } from './trace/paths.ts';
 export type { Stop } from './trace/stops.ts';
 export { stopOf } from './trace/stops.ts';
 export type { Biquad } from './units/biquad.ts';
+export type { CompressionCurve } from './units/compression.ts';
+export { compressedLevel } from './units/compression.ts';
 export { FADER_FLOOR, FADER_TOP, faderGain, faderPosition } from './units/fader.ts';
 export type { Hz, Seconds } from './units/frequency.ts';
 export { GRID, THIRD_OCTAVES, thirdOctaveCentre } from './units/frequency.ts';

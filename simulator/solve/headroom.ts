@@ -1,6 +1,7 @@
 import { stagesOf } from '../circuit/circuit.ts';
 import type { Address } from '../rig/address.ts';
 import { type Db, type Dbu, levelOfPower, ratioOf } from '../units/level.ts';
+import type { Level } from './levels.ts';
 import type { Row } from './row.ts';
 import type { Solution } from './solution.ts';
 
@@ -34,6 +35,19 @@ export function headroomAt(solution: Solution, place: Address): Headroom | undef
   const legs = stagesOf(solution.circuit, place);
   if (legs.some((stage) => !solution.rows[stage])) return undefined;
   return leastOf(legs.flatMap((stage) => headroomOf(solution, stage) ?? []));
+}
+
+/**
+ * RMS level and crest together at a place, in dBu: a sine that large has the same peaks. Of a stereo place the leg
+ * with the larger one.
+ *
+ * @returns nothing where an unstable loop leaves no level; `-Infinity` where nothing comes.
+ * @throws RangeError when the circuit has no such place.
+ */
+export function peakAt(solution: Solution, place: Address): Level {
+  const rows = stagesOf(solution.circuit, place).map((stage) => solution.rows[stage]);
+  if (!rows.every((row) => row !== undefined)) return undefined;
+  return levelOfPower(Math.max(...rows.map((row) => peakPower(solution, row))));
 }
 
 /**

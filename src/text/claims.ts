@@ -1,7 +1,8 @@
 import type { Claim, ClaimOf, Heard, Judgement, Level, Probe, Rig } from '../../simulator/index.ts';
 import { atGoal, goalName, placeName, sourceName } from './places.ts';
-import { amountText, levelText, NO_LEVEL, signed } from './quantities.ts';
+import { amountText, levelText, NO_LEVEL } from './quantities.ts';
 import { counted, listed, sentence } from './sentence.ts';
+import { signed } from './signed.ts';
 
 /** The ends of the levels that a claim can name: a band that goes so far is open on that side. */
 const LOWEST = -120;

@@ -15,8 +15,9 @@ import {
 } from '../../simulator/index.ts';
 import { loopText } from './loops.ts';
 import { deviceName, ownerName, placeName, sourceName } from './places.ts';
-import { levelText, NO_LEVEL, signed } from './quantities.ts';
+import { levelText, NO_LEVEL } from './quantities.ts';
 import { listedFirst, sentence } from './sentence.ts';
+import { signed } from './signed.ts';
 import { stopText } from './stops.ts';
 
 /** The most things that a sentence names before it only counts them. */

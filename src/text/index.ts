@@ -3,8 +3,18 @@
 export { claimSentence, heardSentence, probeText, shownSentence } from './claims.ts';
 export { cutSentence, elsewhereSentences, shortOption } from './desk-states.ts';
 export { findingSentence, mendingSentence, severityWord } from './findings.ts';
+export {
+  inUnit,
+  LEVEL_UNITS,
+  type LevelScale,
+  type LevelUnit,
+  markText,
+  scaleIn,
+  zeroOf,
+} from './level-units.ts';
 export { guardSentence, hearingSentence } from './listening.ts';
 export { loopSentence } from './loops.ts';
+export { type MeterReading, meterName, meterText } from './meters.ts';
 export { moveText, spokenMove } from './moves.ts';
 export {
   clippingSentence,
@@ -16,6 +26,7 @@ export {
 export { normalText } from './normals.ts';
 export { type PathRow, pathLine, pathRows, pathsSentence } from './paths.ts';
 export { atGoal, goalName, ownerName, placeName, sourceName } from './places.ts';
+export { curveSentence, waySentence } from './plots.ts';
 export {
   amountText,
   controlText,
@@ -26,7 +37,6 @@ export {
   NO_LEVEL,
   panText,
   plugText,
-  signed,
   spokenControl,
   spokenGain,
   spokenLevel,
@@ -36,6 +46,7 @@ export { type PatchLine, patchLines, type RecallGroup, recallGroups } from './re
 export { refusalSentence } from './refusals.ts';
 export { type ResponsePoint, responseSentence } from './responses.ts';
 export { capitalised, counted, listed, sentence } from './sentence.ts';
+export { signed } from './signed.ts';
 export { closedText, stopText } from './stops.ts';
 export { pathStory } from './stories.ts';
 export { movedLocksSentence, resultWord, verdictSentence } from './verdicts.ts';

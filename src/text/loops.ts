@@ -1,7 +1,7 @@
 import { type Address, ownerOf, type Rig, type Ring } from '../../simulator/index.ts';
 import { ownerName } from './places.ts';
-import { signed } from './quantities.ts';
 import { sentence } from './sentence.ts';
+import { signed } from './signed.ts';
 
 /** A loop as it is told: its places in signal order, and its gain once round. */
 type ToldLoop = Omit<Ring, 'worst'>;

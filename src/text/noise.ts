@@ -1,7 +1,9 @@
 import type { Address, Headroom, Level, NoiseShare, Rig } from '../../simulator/index.ts';
+import { IN_DBU } from './level-units.ts';
 import { atGoal, placeName } from './places.ts';
-import { levelText, signed } from './quantities.ts';
+import { levelText } from './quantities.ts';
 import { counted, listed, listedFirst, sentence } from './sentence.ts';
+import { signed } from './signed.ts';
 
 /** The most stages that a sentence names. */
 const MOST_NAMED = 3;
@@ -14,6 +16,7 @@ export function noiseSentence(
   place: Address,
   noise: Level,
   shares: readonly NoiseShare[] = [],
+  scale = IN_DBU,
 ): string {
   const where = atGoal(rig, place);
   if (noise === undefined)
@@ -28,18 +31,18 @@ export function noiseSentence(
     from.length > 0
       ? listed(from)
       : `of ${counted(shares.length, 'stage')}, none of which stands out`;
-  return sentence(`the noise ${where} is ${levelText(noise)}, ${whence}`);
+  return sentence(`the noise ${where} is ${levelText(noise, 1, scale)}, ${whence}`);
 }
 
 /** What clips, or would clip first, and by how much. */
-export function firstToClipSentence(rig: Rig, first: Headroom | undefined): string {
+export function firstToClipSentence(rig: Rig, first: Headroom | undefined, scale = IN_DBU): string {
   if (!first) return 'Nothing can clip: no level arrives at any stage.';
   const { stage, clip, peak, headroom } = first;
   const name = placeName(rig, stage);
   return sentence(
     headroom < 0
-      ? `${name} clips: its peaks come to ${levelText(peak)}, ${headroomFigure(-headroom)} dB above what it passes`
-      : `first to clip is ${name}: ${headroomFigure(headroom)} dB are left up to ${levelText(clip)}`,
+      ? `${name} clips: its peaks come to ${levelText(peak, 1, scale)}, ${headroomFigure(-headroom)} dB above what it passes`
+      : `first to clip is ${name}: ${headroomFigure(headroom)} dB are left up to ${levelText(clip, 1, scale)}`,
   );
 }
 

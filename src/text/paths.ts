@@ -16,6 +16,7 @@ import {
   type Setup,
   valueAt,
 } from '../../simulator/index.ts';
+import { IN_DBU, type LevelScale } from './level-units.ts';
 import { goalName, goalOfSend, sourceName } from './places.ts';
 import { controlText, gainText, levelText, panText } from './quantities.ts';
 import { counted, listed, sentence } from './sentence.ts';
@@ -66,16 +67,21 @@ export function pathLine(rig: Rig, path: Path): string {
 export function pathRows(
   setup: Setup,
   path: Path,
-  { every = false, digits = 1 }: { every?: boolean; digits?: number } = {},
+  {
+    every = false,
+    digits = 1,
+    scale = IN_DBU,
+  }: { every?: boolean; digits?: number; scale?: LevelScale } = {},
 ): PathRow[] {
   return path.steps
     .filter((step, index) => every || isTelling(setup, step, index === path.steps.length - 1))
     .map((step) => ({
       place: step.place,
       name: fullLabel(setup.rig, step.place),
-      before: step === path.steps[0] ? '' : levelText((step.level - step.gain) as Dbu, digits),
+      before:
+        step === path.steps[0] ? '' : levelText((step.level - step.gain) as Dbu, digits, scale),
       did: step === path.steps.at(-1) ? 'arrives' : didText(setup, step, digits),
-      level: levelText(step.level, digits),
+      level: levelText(step.level, digits, scale),
     }));
 }
 
@@ -106,20 +112,21 @@ export function pathsSentence(
     readonly ways: readonly Path[];
     readonly level: Level;
   },
+  scale = IN_DBU,
 ): string {
   const source = sourceName(rig, found.source);
   const output = goalName(rig, found.output);
   const { ways, level } = found;
   if (ways.length === 0) return sentence(`${source} does not reach ${output}`);
   return sentence(
-    `${source} reaches ${output} by ${waysText(rig, ways)}, ${resultText(level, ways.length)}`,
+    `${source} reaches ${output} by ${waysText(rig, ways)}, ${resultText(level, ways.length, scale)}`,
   );
 }
 
-function resultText(level: Level, count: number): string {
+function resultText(level: Level, count: number, scale: LevelScale): string {
   if (level === undefined) return `with ${levelText(level)}`;
   if (level === -Infinity) return 'which cancel each other to silence';
-  return `${count === 1 ? '' : 'together '}at ${levelText(level)}`;
+  return `${count === 1 ? '' : 'together '}at ${levelText(level, 1, scale)}`;
 }
 
 /** How many ways there are; by its sides where several signals of a source arrive. */

@@ -1,25 +1,18 @@
 import { type Control, type ControlValue, type Level, NONE, OPEN } from '../../simulator/index.ts';
+import { IN_DBU, inUnit } from './level-units.ts';
+import { MINUS, signed } from './signed.ts';
 
 /** What is said where an unstable loop leaves no level. */
 export const NO_LEVEL = 'no level (unstable loop)';
-const MINUS = '−';
-
-/** A number with its true sign: `+3.0`, `−6.0`, `0.0`. What rounds to zero has no sign. */
-export function signed(value: number, digits = 1): string {
-  if (value === -Infinity) return `${MINUS}∞`;
-  const figures = Math.abs(value).toFixed(digits);
-  if (Number(figures) === 0) return figures;
-  return `${value < 0 ? MINUS : '+'}${figures}`;
-}
 
 /** A gain as one reads it: `+3.0 dB`, `closed`. */
 export const gainText = (gain: number, digits = 1): string =>
   gain === -Infinity ? 'closed' : `${signed(gain, digits)} dB`;
 
-/** A level as one reads it: `−2.0 dBu`, `silent`, or that there is none. */
-export function levelText(level: Level | number, digits = 1): string {
+/** A level as one reads it: `−2.0 dBu`, `615.3 mV`, `silent`, or that there is none. */
+export function levelText(level: Level | number, digits = 1, scale = IN_DBU): string {
   if (level === undefined) return NO_LEVEL;
-  return level === -Infinity ? 'silent' : `${signed(level, digits)} dBu`;
+  return level === -Infinity ? 'silent' : inUnit(level, scale, digits);
 }
 
 /** A level for a table of figures, without its unit: `−2.0`, `−∞`, `unknown`. */

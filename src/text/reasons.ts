@@ -9,8 +9,9 @@ import {
 import { loopText } from './loops.ts';
 import { pathLine } from './paths.ts';
 import { goalName, goalOfSend, ownerName, placeName, sourceName } from './places.ts';
-import { levelText, signed } from './quantities.ts';
+import { levelText } from './quantities.ts';
 import { listed, sentence } from './sentence.ts';
+import { signed } from './signed.ts';
 import { stopText } from './stops.ts';
 
 type ReasonOf<Code extends Reason['code']> = Extract<Reason, { code: Code }>;

@@ -1,7 +1,8 @@
 import type { Address, Rig } from '../../simulator/index.ts';
 import { goalName, sourceName } from './places.ts';
-import { frequencyText, signed } from './quantities.ts';
+import { frequencyText } from './quantities.ts';
 import { sentence } from './sentence.ts';
+import { signed } from './signed.ts';
 
 /** How one frequency is raised or lowered. */
 export interface ResponsePoint {

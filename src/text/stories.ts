@@ -11,6 +11,7 @@ import {
   type Setup,
   valueAt,
 } from '../../simulator/index.ts';
+import { IN_DBU } from './level-units.ts';
 import { deviceName, goalOfSend, ownerName, placeName, sourceName } from './places.ts';
 import { levelText, panText } from './quantities.ts';
 import { sentence } from './sentence.ts';
@@ -23,10 +24,10 @@ const UNHEARD_DB = 0.05;
  * before the fader to Aux 1, and reaches Headphones A at −3.0 dBu.` Places where nothing happens to it, and
  * strips that it only comes in on, are passed over.
  */
-export function pathStory(setup: Setup, path: Path): string {
+export function pathStory(setup: Setup, path: Path, scale = IN_DBU): string {
   const clauses = path.steps.flatMap((step, index) => clauseOf(setup, path, step, index));
   const end = path.steps.at(-1)?.place ?? '';
-  const arrives = `reaches ${placeName(setup.rig, end)} at ${levelText(path.level)}`;
+  const arrives = `reaches ${placeName(setup.rig, end)} at ${levelText(path.level, 1, scale)}`;
   const told = clauses.length === 0 ? arrives : `${clauses.join(', ')}, and ${arrives}`;
   return sentence(`${sourceName(setup.rig, path.signal)} ${told}`);
 }

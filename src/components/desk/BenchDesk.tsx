@@ -4,6 +4,7 @@ import { BenchWord, type Word } from './BenchWord.tsx';
 import { Desk } from './Desk.tsx';
 import { DeskPicture } from './DeskPicture.tsx';
 import { Later, useLater } from './later.ts';
+import { Measurements } from './later-measurements.ts';
 import { laterView } from './later-view.tsx';
 import { NotThereYet } from './NotThereYet.tsx';
 import { useAskBeforeLeaving } from './use-ask-before-leaving.ts';
@@ -97,6 +98,7 @@ export function BenchDesk({ rig, rooms }: BenchProps) {
         Room={RoomPicture}
         below={(scene, hands) => (
           <>
+            <Measurements scene={scene} />
             <FindingsList scene={scene} hands={hands} onFollow={setWanted} />
             <RecallSheet setup={setup} />
           </>

@@ -101,7 +101,10 @@ export function ColumnView({ column, scene, hands }: Props) {
 }
 
 /** What the jacks at the end of a bus feed, and the level of all sources there. */
-function Foot({ column: { owner, foot }, scene: { setup, solution } }: Omit<Props, 'hands'>) {
+function Foot({
+  column: { owner, foot },
+  scene: { setup, solution, scale },
+}: Omit<Props, 'hands'>) {
   if (!foot) return null;
   const out = part(owner, 'out');
   const goal = goalFrom(setup, out);
@@ -114,7 +117,7 @@ function Foot({ column: { owner, foot }, scene: { setup, solution } }: Omit<Prop
           : 'not plugged'}
       </text>
       <text class="foot-level" x={foot.x - 24} y={foot.y + 38}>
-        {levelText(levelAt(solution, out))}
+        {levelText(levelAt(solution, out), 1, scale)}
       </text>
     </g>
   );

@@ -10,11 +10,13 @@ import {
 } from '../../../simulator/index.ts';
 import { layOut } from '../../drawing/lay-out.ts';
 import type { Sections } from '../../drawing/room-rows.ts';
+import { scaleIn } from '../../text/index.ts';
 import { Announcer } from './Announcer.tsx';
 import { DeskBar } from './DeskBar.tsx';
 import { DeskPicture } from './DeskPicture.tsx';
 import { Listen } from './Listen.tsx';
 import { laterView } from './later-view.tsx';
+import { useLevelUnit } from './level-unit.ts';
 import { OwnerSheet } from './OwnerSheet.tsx';
 import { ownersOnWay, ownersToShow } from './owners-to-show.ts';
 import { ReadOuts } from './ReadOuts.tsx';
@@ -62,11 +64,13 @@ export function Desk({ id, board, follow, onFollow, show, home, Room, below, chi
     setSelected(owner);
     if (control) requestAnimationFrame(() => focusControl(root.current, control));
   }, []);
+  const unit = useLevelUnit();
+  const scale = useMemo(() => scaleIn(setup.rig, unit), [setup.rig, unit]);
   // They stay the same until something changes, for what compares them.
   const hands = useMemo((): Hands => ({ send, open }), [send, open]);
   const scene = useMemo(
-    (): Scene => ({ id, setup, solution, follow, selected, locked }),
-    [id, setup, solution, follow, selected, locked],
+    (): Scene => ({ id, setup, solution, follow, selected, locked, scale }),
+    [id, setup, solution, follow, selected, locked, scale],
   );
   // A bus that is opened leaves the strip that stands beside it where it is.
   const only = isNarrow ? lastStrip.current : undefined;

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { type Board, type BoardEvent, movesBetween } from '../../../simulator/index.ts';
-import { refusalSentence } from '../../text/index.ts';
+import { LEVEL_UNITS, type LevelUnit, refusalSentence } from '../../text/index.ts';
+import { chooseLevelUnit } from './level-unit.ts';
 import type { Scene } from './scene.ts';
 import type { RunningBoard } from './use-board.ts';
 
@@ -14,7 +15,7 @@ interface Props {
   children?: ComponentChildren;
 }
 
-/** Above a desk: which source is lit, undo and redo, and why the last edit was refused. */
+/** Above a desk: which source is lit, what levels are read in, undo and redo, and why the last edit was refused. */
 export function DeskBar({ scene, snapshot, send, onFollow, home, children }: Props) {
   const { past, future, refusal, setup, start } = snapshot.context;
   const id = `${scene.id}-follow`;
@@ -40,6 +41,16 @@ export function DeskBar({ scene, snapshot, send, onFollow, home, children }: Pro
           <option key={track} value={track}>
             {label}
           </option>
+        ))}
+      </select>
+      <label for={`${scene.id}-unit`}>Levels in</label>
+      <select
+        id={`${scene.id}-unit`}
+        value={scene.scale.unit}
+        onChange={({ currentTarget }) => chooseLevelUnit(currentTarget.value as LevelUnit)}
+      >
+        {LEVEL_UNITS.map((unit) => (
+          <option key={unit}>{unit}</option>
         ))}
       </select>
       <span class="desk-bar-group">

@@ -1,11 +1,6 @@
 import type { WalkThrough } from '../../../simulator/index.ts';
-import { laterView } from './later-view.tsx';
+import { Measurements } from './later-measurements.ts';
 import { WalkThroughDesk } from './WalkThroughDesk.tsx';
-
-const Measurements = laterView(
-  'The measurements',
-  async () => (await import('./Measurements.tsx')).Measurements,
-);
 
 /** A walk-through whose desk shows measurements as well. */
 export const MeasuredDesk = ({ walkThrough }: { walkThrough: WalkThrough }) => (

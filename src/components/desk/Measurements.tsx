@@ -4,7 +4,7 @@ import {
   noiseAt,
   noiseShares,
   outputPlace,
-  type Solution,
+  workingCompressors,
 } from '../../../simulator/index.ts';
 import {
   clippingSentence,
@@ -13,19 +13,39 @@ import {
   loopSentence,
   noiseSentence,
 } from '../../text/index.ts';
-import { ResponsePlot } from './ResponsePlot.tsx';
+import { Meters } from './Meters.tsx';
+import { Plots } from './Plots.tsx';
 import type { Scene } from './scene.ts';
+import { useSettled } from './use-settled.ts';
 
-/** What is read beside levels: noise, headroom, compressors, loops, and the response where it is not flat. */
+/**
+ * What is read beside levels: meters, noise, headroom, compressors, loops, and plots. The meters follow the hand,
+ * the rest as soon as it rests.
+ */
 export function Measurements({ scene }: { scene: Scene }) {
-  const { setup, solution } = scene;
+  const settled = useSettled(scene);
+  return (
+    <div class="measurements">
+      <Meters scene={scene} />
+      <section aria-label="Measurements">
+        <h4>Measurements</h4>
+        <Sentences scene={settled} />
+      </section>
+      <Plots scene={settled} />
+    </div>
+  );
+}
+
+/** Noise, headroom, compressors and loops in words. */
+function Sentences({ scene }: { scene: Scene }) {
+  const { setup, solution, scale } = scene;
   const { rig } = setup;
   const noises = rig.outputs.map(({ id }) => {
     const place = outputPlace(id);
-    return noiseSentence(rig, place, noiseAt(solution, place), noiseShares(solution, place));
+    return noiseSentence(rig, place, noiseAt(solution, place), noiseShares(solution, place), scale);
   });
   const clipping = clippingSentence(rig, clippingStages(solution));
-  const compressors = compressorsIn(solution).map(({ place, gain }) =>
+  const compressors = workingCompressors(solution).map(({ place, gain }) =>
     compressionSentence(rig, place, gain),
   );
   const loops = solution.loops.map(({ ring, gain, stable }) => {
@@ -34,31 +54,16 @@ export function Measurements({ scene }: { scene: Scene }) {
   });
   const sentences = [
     ...noises,
-    firstToClipSentence(rig, firstToClip(solution)),
+    firstToClipSentence(rig, firstToClip(solution), scale),
     ...(clipping ? [clipping] : []),
     ...compressors,
     ...loops,
   ];
   return (
-    <section class="measurements" aria-label="Measurements">
-      <h4>Measurements</h4>
-      <ul>
-        {sentences.map((text) => (
-          <li key={text}>{text}</li>
-        ))}
-      </ul>
-      <ResponsePlot scene={scene} />
-    </section>
+    <ul>
+      {sentences.map((text) => (
+        <li key={text}>{text}</li>
+      ))}
+    </ul>
   );
-}
-
-/** The compressors that something comes to, with their gains. Legs that listen to one another have one gain. */
-function compressorsIn({ circuit, compression, rows, columns }: Solution) {
-  const byPlace = new Map<string, number>();
-  for (const [stage, gain] of compression) {
-    const row = rows[stage];
-    const place = circuit.stages[stage]?.place;
-    if (row && place !== undefined && columns.powerOf(row) > 0) byPlace.set(place, gain);
-  }
-  return [...byPlace].map(([place, gain]) => ({ place, gain }));
 }

@@ -1,5 +1,5 @@
 import { levelOf, outputPlace, type Path, paths, type Setup } from '../../../simulator/index.ts';
-import { pathRows, pathStory, pathsSentence } from '../../text/index.ts';
+import { type LevelScale, pathRows, pathStory, pathsSentence } from '../../text/index.ts';
 import type { Scene } from './scene.ts';
 
 /**
@@ -7,7 +7,7 @@ import type { Scene } from './scene.ts';
  * told in a sentence, with its stages folded under it.
  */
 export function PathTable({ scene }: { scene: Scene }) {
-  const { setup, solution, follow } = scene;
+  const { setup, solution, follow, scale } = scene;
   const { rig } = setup;
   return (
     <div class="paths">
@@ -17,12 +17,12 @@ export function PathTable({ scene }: { scene: Scene }) {
         const level = levelOf(solution, follow, place);
         return (
           <section key={id}>
-            <p>{pathsSentence(setup.rig, { source: follow, output: place, ways, level })}</p>
+            <p>{pathsSentence(rig, { source: follow, output: place, ways, level }, scale)}</p>
             {ways.length > 0 && (
               <ol>
                 {ways.map((path, index) => (
                   <li key={`${path.signal}-${index}-${ways.length}`}>
-                    <Way setup={setup} path={path} />
+                    <Way setup={setup} path={path} scale={scale} />
                   </li>
                 ))}
               </ol>
@@ -34,10 +34,10 @@ export function PathTable({ scene }: { scene: Scene }) {
   );
 }
 
-function Way({ setup, path }: { setup: Setup; path: Path }) {
+function Way({ setup, path, scale }: { setup: Setup; path: Path; scale: LevelScale }) {
   return (
     <details>
-      <summary>{pathStory(setup, path)}</summary>
+      <summary>{pathStory(setup, path, scale)}</summary>
       <table>
         <thead>
           <tr>
@@ -48,7 +48,7 @@ function Way({ setup, path }: { setup: Setup; path: Path }) {
           </tr>
         </thead>
         <tbody>
-          {pathRows(setup, path).map(({ place, name, before, did, level }) => (
+          {pathRows(setup, path, { scale }).map(({ place, name, before, did, level }) => (
             <tr key={place}>
               <th scope="row">{name}</th>
               <td>{before}</td>

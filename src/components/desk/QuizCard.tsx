@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'preact/hooks';
 import { type Question, type Quiz, simulate } from '../../../simulator/index.ts';
 import { layOut } from '../../drawing/lay-out.ts';
-import { sourceName } from '../../text/index.ts';
+import { scaleIn, sourceName } from '../../text/index.ts';
 import { DeskDrawing } from './DeskDrawing.tsx';
 import { NotThereYet } from './NotThereYet.tsx';
 import { ownersOnWay } from './owners-to-show.ts';
@@ -55,7 +55,9 @@ function QuestionCard({ quizId, question, options, number }: QuestionProps) {
   const scene = useMemo((): Scene => {
     const setup = { rig, board };
     const solution = simulate(setup);
-    return { id: name, setup, solution, follow, selected: undefined, locked: new Set() };
+    // Questions and their options are asked in dBu.
+    const scale = scaleIn(rig, 'dBu');
+    return { id: name, setup, solution, follow, selected: undefined, locked: new Set(), scale };
   }, [rig, board, follow, name]);
   const drawing = useMemo(
     () => layOut(rig, ownersOnWay(scene.setup, scene.solution, follow)),

@@ -34,7 +34,7 @@ export function ReadOuts({ scene }: { scene: Scene }) {
 }
 
 function OutputRow({ output, scene }: { output: Output; scene: Scene }) {
-  const { solution, follow } = scene;
+  const { solution, follow, scale } = scene;
   const place = outputPlace(output.id);
   const read = (at: (place: string) => Level) =>
     output.stereo
@@ -47,7 +47,7 @@ function OutputRow({ output, scene }: { output: Output; scene: Scene }) {
     legs.map(([leg, level]) => (
       <span key={leg} class="leg">
         {leg && <abbr title={leg === 'L' ? 'left' : 'right'}>{leg}</abbr>}{' '}
-        {levelText(level as Level)}
+        {levelText(level as Level, 1, scale)}
       </span>
     ));
   return (

@@ -1,4 +1,5 @@
 import type { Address, BoardEvent, Owner, Setup, Solution } from '../../../simulator/index.ts';
+import type { LevelScale } from '../../text/index.ts';
 
 /** What a desk shows at one moment: where it stands, what is heard, which source is followed. */
 export interface Scene {
@@ -11,6 +12,8 @@ export interface Scene {
   /** What is open in the sheet beside the drawing. */
   readonly selected: Owner | undefined;
   readonly locked: ReadonlySet<Address>;
+  /** What its levels are read in. */
+  readonly scale: LevelScale;
 }
 
 /** What a person can do with a desk. */
