@@ -92,8 +92,6 @@ export {
   listens,
   secondPathOf,
 } from './rig/strip-routes.ts';
-export type { WorkingCompressor } from './solve/compressors.ts';
-export { workingCompressors } from './solve/compressors.ts';
 export type { Headroom } from './solve/headroom.ts';
 export { clippingStages, firstToClip, headroomAt, peakAt } from './solve/headroom.ts';
 export type { Level } from './solve/levels.ts';
@@ -104,6 +102,8 @@ export { noiseAt, noiseShares } from './solve/noise.ts';
 export { response } from './solve/response.ts';
 export { simulate } from './solve/simulate.ts';
 export type { Solution } from './solve/solution.ts';
+export type { WorkingCompressor } from './solve/working-compressors.ts';
+export { workingCompressors } from './solve/working-compressors.ts';
 export type {
   Doubling,
   Finding,

@@ -11,8 +11,11 @@ import {
 } from '../../simulator/index.ts';
 import type { MeterReading } from '../text/index.ts';
 
-/** Where an owner is metered as something comes in, and as it goes out: the first of these that it has. */
-const COMES_IN = ['path', 'in', 'sum', 'source'];
+/**
+ * Where an owner is metered as something comes in, and as it goes out: the first of these that it has. A line input
+ * is metered behind its trim, where its amplifier clips.
+ */
+const COMES_IN = ['path', 'trim', 'in', 'listen', 'sum', 'source'];
 const GOES_OUT = ['out', 'pan', 'mute', 'fader', 'level'];
 
 /** The places of an owner that meters stand at: where something comes in, and where it has passed everything. */

@@ -98,8 +98,8 @@ export function BenchDesk({ rig, rooms }: BenchProps) {
         Room={RoomPicture}
         below={(scene, hands) => (
           <>
-            <Measurements scene={scene} />
             <FindingsList scene={scene} hands={hands} onFollow={setWanted} />
+            <Measurements scene={scene} />
             <RecallSheet setup={setup} />
           </>
         )}

@@ -37,7 +37,7 @@ export function CompressorPlot({
   ].sort((one, other) => one.into - other.into);
   return (
     <figure class="plot plot-square">
-      <svg viewBox={`-50 -10 ${SIDE + 62} ${SIDE + 46}`} role="img" aria-label={caption}>
+      <svg viewBox={`-50 -26 ${SIDE + 68} ${SIDE + 62}`} role="img" aria-label={caption}>
         <LevelGrid axis={axis} scale={scale} width={SIDE} height={SIDE} />
         {axis.marks.map((mark) => (
           <g key={mark}>

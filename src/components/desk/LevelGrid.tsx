@@ -8,23 +8,26 @@ interface Props {
   height: number;
 }
 
-/** The marks of an axis of levels that runs across, with the unit at its right end. */
+/** The marks of an axis of levels that runs across, with the unit above its right end. */
 export function LevelGrid({ axis, scale, width, height }: Props) {
   return (
     <>
       {axis.marks.map((mark) => {
         const across = width * shareAlong(axis, mark);
-        const isLast = mark === axis.marks.at(-1);
         return (
           <g key={mark}>
             <line class="plot-grid" x1={across} x2={across} y1={0} y2={height} />
-            <text x={across} y={height + 26} text-anchor={isLast ? 'end' : 'middle'}>
+            <text x={across} y={height + 26} text-anchor="middle">
               {markText(mark, scale)}
-              {isLast && scale.unit !== 'V' && ` ${scale.unit}`}
             </text>
           </g>
         );
       })}
+      {scale.unit !== 'V' && (
+        <text x={width} y={-8} text-anchor="end">
+          {scale.unit}
+        </text>
+      )}
     </>
   );
 }

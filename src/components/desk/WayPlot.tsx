@@ -34,7 +34,7 @@ export function WayPlot({ scene, path }: { scene: Scene; path: Path }) {
   const text = (level: number | undefined) => levelText(level, 1, scale);
   return (
     <figure class="plot">
-      <svg viewBox={`-30 -4 ${WIDTH + 40} ${height + 40}`} role="img" aria-label={caption}>
+      <svg viewBox={`-30 -30 ${WIDTH + 60} ${height + 66}`} role="img" aria-label={caption}>
         <LevelGrid axis={axis} scale={scale} width={WIDTH} height={height} />
         {staircase(
           levels.map(({ noise }) => noise),
