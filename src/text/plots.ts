@@ -8,7 +8,7 @@ import {
 } from '../../simulator/index.ts';
 import type { LevelScale } from './level-units.ts';
 import { headroomFigure } from './noise.ts';
-import { goalName, placeName, sourceName } from './places.ts';
+import { deviceName, goalName, placeName, sourceName } from './places.ts';
 import { levelText } from './quantities.ts';
 import { sentence } from './sentence.ts';
 
@@ -42,6 +42,6 @@ export function curveSentence(
       : `turns it down by ${Math.abs(gain).toFixed(1)} dB to ${levelText(compressedLevel(curve, heard), 1, scale)}`;
   const law = `threshold ${levelText(threshold, 1, scale)}, ratio ${ratio === Infinity ? '∞' : ratio} : 1, ${knee === 0 ? 'no knee' : `knee ${knee.toFixed(1)} dB wide`}`;
   return sentence(
-    `${placeName(rig, place)} hears ${levelText(heard, 1, scale)} and ${works}; ${law}`,
+    `${deviceName(rig, place.slice(0, place.lastIndexOf('.')))} hears ${levelText(heard, 1, scale)} and ${works}; ${law}`,
   );
 }

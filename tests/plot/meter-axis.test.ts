@@ -8,19 +8,18 @@ test.each([
   [-40, 0.15],
   [-18, 0.55],
   [0, 1],
-])(
-  'MTR-2 shareOnMeter(%f dBFS) is %f where nothing passes more than full scale',
-  (level, share) => {
-    const axis = meterAxis(dbu(22), [dbu(17)]);
-    expect(shareOnMeter(axis, dbu(level + 22))).toBeCloseTo(share, 12);
-  },
-);
+])('MTR-2 shareOnMeter(%f dBFS) is %f of the length up to full scale', (level, share) => {
+  const axis = meterAxis(dbu(22), [dbu(17)]);
+  const whole = shareOnMeter(axis, dbu(22));
+  expect(shareOnMeter(axis, dbu(level + 22)) / whole).toBeCloseTo(share, 12);
+});
 
-test('shareOnMeter() goes on by 2.5 % of the scale for each dB where a stage passes 4 dB more: 1 / 1.1', () => {
-  const axis = meterAxis(dbu(20), [dbu(24)]);
-  expect(shareOnMeter(axis, dbu(20))).toBeCloseTo(1 / 1.1, 12);
-  expect(shareOnMeter(axis, dbu(22))).toBeCloseTo(1.05 / 1.1, 12);
-  expect(shareOnMeter(axis, dbu(24))).toBe(1);
+test('shareOnMeter() goes on by 2.5 % for each dB above full scale, 6 dB past a clip level 4 dB above it: 1 / 1.25', () => {
+  const axis = meterAxis(dbu(20), [dbu(24), dbu(23)]);
+  expect(shareOnMeter(axis, dbu(20))).toBeCloseTo(1 / 1.25, 12);
+  expect(shareOnMeter(axis, dbu(22))).toBeCloseTo(1.05 / 1.25, 12);
+  expect(shareOnMeter(axis, dbu(30))).toBe(1);
+  expect(shareOnMeter(axis, dbu(37))).toBe(1);
 });
 
 test('shareOnMeter() never falls as the level rises, and stays between 0 for silence and 1', () => {

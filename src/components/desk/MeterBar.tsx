@@ -14,7 +14,7 @@ export function MeterBar({ reading, axis }: { reading: MeterReading; axis: Meter
     level === undefined ? 0 : METER_LENGTH * shareOnMeter(axis, level);
   const clip = limit ? lengthTo(limit.clip) : METER_LENGTH;
   const [body, tip] = [lengthTo(rms), lengthTo(peak)];
-  const over = limit && limit.headroom < 0 ? METER_LENGTH - clip : 0;
+  const over = limit && limit.headroom < 0 ? tip - clip : 0;
   return (
     <svg
       class="meter"
@@ -27,14 +27,7 @@ export function MeterBar({ reading, axis }: { reading: MeterReading; axis: Meter
       <rect class="meter-level" y={4} width={body} height={HEIGHT - 8} />
       <rect class="meter-level" x={body} y={10} width={Math.max(0, tip - body)} height={4} />
       <rect class="meter-over" x={clip} y={2} width={over} height={HEIGHT - 4} />
-      {limit && (
-        <rect
-          class="meter-clip"
-          x={Math.min(clip, METER_LENGTH - TICK)}
-          width={TICK}
-          height={HEIGHT}
-        />
-      )}
+      {limit && <rect class="meter-clip" x={clip} width={TICK} height={HEIGHT} />}
     </svg>
   );
 }

@@ -13,7 +13,7 @@ export function MeterScale({ axis, scale }: { axis: MeterAxis; scale: LevelScale
           <g key={mark}>
             <line class="plot-grid" x1={across} x2={across} y1={0} y2={10} />
             {index >= 2 && (
-              <text x={across} y={32} text-anchor={across > METER_LENGTH - 30 ? 'end' : 'middle'}>
+              <text x={across} y={32} text-anchor="middle">
                 {markText(mark, scale)}
                 {mark === axis.fullScale && scale.unit !== 'V' && ` ${scale.unit}`}
               </text>
