@@ -1,3 +1,4 @@
+import { useMemo } from 'preact/hooks';
 import {
   clippingStages,
   firstToClip,
@@ -24,15 +25,25 @@ import { useSettled } from './use-settled.ts';
  */
 export function Measurements({ scene }: { scene: Scene }) {
   const settled = useSettled(scene);
+  // The same element again is passed over when the meters are drawn anew.
+  const atRest = useMemo(() => <AtRest scene={settled} />, [settled]);
   return (
     <div class="measurements">
       <Meters scene={scene} />
+      {atRest}
+    </div>
+  );
+}
+
+function AtRest({ scene }: { scene: Scene }) {
+  return (
+    <>
       <section aria-label="Measurements">
         <h4>Measurements</h4>
-        <Sentences scene={settled} />
+        <Sentences scene={scene} />
       </section>
-      <Plots scene={settled} />
-    </div>
+      <Plots scene={scene} />
+    </>
   );
 }
 

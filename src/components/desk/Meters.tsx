@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { meterAxis } from '../../plot/meter-axis.ts';
 import { readMeters } from '../../plot/read-meters.ts';
-import { meterName, meterText } from '../../text/index.ts';
+import { levelText, meterName, meterText } from '../../text/index.ts';
 import { MeterBar } from './MeterBar.tsx';
 import { MeterScale } from './MeterScale.tsx';
 import type { Scene } from './scene.ts';
@@ -41,8 +41,9 @@ export function Meters({ scene }: { scene: Scene }) {
       </ul>
       <MeterScale axis={axis} scale={scale} />
       <p class="meters-note">
-        Bar: RMS level. Thin part: up to the peaks, by the crest of the recordings. Shaded at the
-        foot: noise, where it is high enough to show. Beyond the tick: clipping. All is computed at
+        Bar: RMS level. Thin part: up to the peaks, by the crest of the recordings. Beyond the tick:
+        clipping. Shaded at the foot: noise, where it is high enough to show. The marks are those of
+        IEC 60268-18, with full scale at {levelText(scale.fullScale, 1, scale)}. All is computed at
         once for steady sound, so the bars need no time to rise or fall.
       </p>
     </section>
