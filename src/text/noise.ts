@@ -56,9 +56,7 @@ export function clippingSentence(rig: Rig, clipping: readonly Headroom[]): strin
 /** By how much a compressor turns down what it hears. */
 export const compressionSentence = (rig: Rig, place: Address, gain: number): string =>
   sentence(
-    gain === 0
-      ? `${placeName(rig, place)} turns nothing down`
-      : `${placeName(rig, place)} turns down by ${Math.abs(gain).toFixed(1)} dB`,
+    `${placeName(rig, place)} is ${gain === 0 ? 'none now' : `${Math.abs(gain).toFixed(1)} dB`}`,
   );
 
 /** A headroom for a table of figures, without its unit: `8.0`, `−2.5` where it clips, `∞` where nothing comes. */

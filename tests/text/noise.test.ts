@@ -78,8 +78,6 @@ test('headroomFigure() has a sign only where something clips, and no end where n
 
 test('compressionSentence() says by how much a compressor turns down, or that it does nothing', () => {
   const place = 'rack.comp.compress';
-  expect(compressionSentence(netLoft, place, -4.46)).toMatch(
-    /^.*Compressor turns down by 4\.5 dB\.$/,
-  );
-  expect(compressionSentence(netLoft, place, 0)).toMatch(/Compressor turns nothing down\.$/);
+  expect(compressionSentence(netLoft, place, -4.46)).toMatch(/^.*Compressor is 4\.5 dB\.$/);
+  expect(compressionSentence(netLoft, place, 0)).toMatch(/Compressor is none now\.$/);
 });
