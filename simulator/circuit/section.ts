@@ -35,8 +35,11 @@ export const noting = ({ rig, board }: Setup, reads: Set<Address>): Setup => ({
   }),
 });
 
-/** The controls that stand differently on two boards. What is left out of both stands at its default on both. */
-export function movedBetween(before: Board, after: Board): Address[] {
+/**
+ * The addresses at which two boards differ. It looks at what the boards hold alone, and so takes no time with the
+ * thousands of controls that stand at their defaults.
+ */
+export function addressesMoved(before: Board, after: Board): Address[] {
   const moved: Address[] = [];
   if (before === after) return moved;
   for (const address in after) if (after[address] !== before[address]) moved.push(address);

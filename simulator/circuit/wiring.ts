@@ -6,7 +6,7 @@ import type { Db, Dbu } from '../units/level.ts';
 import type { PanRatios, StereoPanRatios } from '../units/pan.ts';
 import type { ActiveStage, Law, Legs, Pair, Signal, Stage, Wire } from './circuit.ts';
 import { type InputWire, type InputWires, inputWires, rewiredBetween } from './input-wires.ts';
-import { type BuiltCircuit, movedBetween, noting, type Section } from './section.ts';
+import { addressesMoved, type BuiltCircuit, noting, type Section } from './section.ts';
 
 const SUM: Law = { kind: 'sum' };
 
@@ -43,7 +43,7 @@ export class Wiring {
     this.rig = setup.rig;
     this.#setup = setup;
     this.#before = known;
-    const moved = known ? movedBetween(known.setup.board, setup.board) : [];
+    const moved = known ? addressesMoved(known.setup.board, setup.board) : [];
     const cordMoved = moved.some((address) => controls(setup.rig).get(address)?.kind === 'cord');
     this.#inputWires = known && !cordMoved ? known.inputWires : inputWires(setup);
     // A cord may break a normal elsewhere, or load what else its output feeds.

@@ -10,9 +10,8 @@ import {
   setupData,
 } from '../../simulator/index.ts';
 import { pack, problem, unpack } from './packing.ts';
+import { SETUP_FRAGMENT } from './setup-fragment.ts';
 
-/** What a link to a setup begins with, behind the `#`. */
-const START = 'setup=';
 const VERSION = 1;
 /** The most characters of a link that is opened or made. Longer ones do not survive every mail program. */
 export const LONGEST_LINK = 8000;
@@ -33,7 +32,7 @@ const linkSchema = z.union([
 export async function linkTo(setup: Setup, rig: Rig): Promise<string> {
   const file = setupData(setup);
   const linked = setup.rig === rig ? { rig: rig.id, board: file.board ?? {} } : { file };
-  const link = `#${START}${VERSION}.${await pack(JSON.stringify(linked))}`;
+  const link = `${SETUP_FRAGMENT}${VERSION}.${await pack(JSON.stringify(linked))}`;
   if (link.length <= LONGEST_LINK) return link;
   const found = `one of ${link.length}, since it holds a rig of your own`;
   throw problem(NAME, `at most ${LONGEST_LINK} characters`, found, 'Save the setup as a file.');
@@ -45,6 +44,7 @@ export type Linked = { readonly setup: Setup } | { readonly otherRig: string };
 /**
  * Reads the fragment of an address that holds a setup.
  *
+ * @param fragment one that begins with {@link SETUP_FRAGMENT}.
  * @param rig the rig of the page.
  * @throws InputError when it is too long, damaged, from a newer version, or does not fit its rig.
  */
@@ -53,7 +53,8 @@ export async function setupOfLink(fragment: string, rig: Rig): Promise<Linked> {
     const expected = `at most ${LONGEST_LINK} characters`;
     throw problem(NAME, expected, `${fragment.length}`, 'Ask for the setup as a file.');
   }
-  const [, version, packed] = /^#?setup=(\d{1,6})\.(.*)$/s.exec(fragment) ?? [];
+  const [, version, packed] =
+    /^(\d{1,6})\.(.*)$/s.exec(fragment.slice(SETUP_FRAGMENT.length)) ?? [];
   if (version === undefined || packed === undefined) {
     throw problem(
       NAME,

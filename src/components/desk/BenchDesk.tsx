@@ -1,5 +1,6 @@
 import { useRef, useState } from 'preact/hooks';
 import { movesBetween, type Rig, type Setup } from '../../../simulator/index.ts';
+import { SETUP_FRAGMENT } from '../../share/setup-fragment.ts';
 import { BenchWord, type Word } from './BenchWord.tsx';
 import { Desk } from './Desk.tsx';
 import { DeskPicture } from './DeskPicture.tsx';
@@ -77,7 +78,7 @@ export function BenchDesk({ rig, rooms }: BenchProps) {
 
   // The address that the page was opened by may hold a setup, and so may one that is pasted later.
   useFragment(async (fragment) => {
-    if (!fragment.startsWith('#setup=')) return;
+    if (!fragment.startsWith(SETUP_FRAGMENT)) return;
     const linked = await (await exchange.fetch())?.openLink(fragment, rig);
     if (!linked) return;
     if ('problems' in linked) setWord({ code: 'bad', what: 'link', lines: linked.problems });
