@@ -41,7 +41,9 @@ export interface Holding {
 /** All that the course consists of, but for the prose of its lessons. */
 export interface Course {
   readonly title: string;
-  /** Slugs of the lessons, in order. */
+  /** The parts of the course, in order, each with the slugs of its lessons. */
+  readonly parts: readonly z.output<typeof partSchema>[];
+  /** Slugs of the lessons of all parts, in order. */
   readonly lessons: readonly string[];
   /** Rigs that one can play on, by id, in order, each with what is special about it. */
   readonly bench: readonly z.output<typeof benchRoomSchema>[];
@@ -57,9 +59,15 @@ const benchRoomSchema = z.strictObject({
   rig: slug,
   about: z.string().check(z.minLength(1), z.maxLength(500)),
 });
+const partSchema = z.strictObject({
+  title: z.string().check(z.minLength(1), z.maxLength(80)),
+  /** One sentence for the course map. */
+  about: z.string().check(z.minLength(1), z.maxLength(240)),
+  lessons: z.array(slug).check(z.maxLength(40)),
+});
 const courseSchema = z.strictObject({
   title: z.string().check(z.minLength(1), z.maxLength(120)),
-  lessons: z.array(slug).check(z.maxLength(200)),
+  parts: z.array(partSchema).check(z.minLength(1), z.maxLength(20)),
   bench: z._default(z.array(benchRoomSchema).check(z.maxLength(20)), []),
 });
 
@@ -103,7 +111,8 @@ export function parseCourse(files: readonly CourseFile[]): CourseReading {
   const outline = attempt(() => readOutline(files));
   const course: Course = {
     title: outline?.title ?? '',
-    lessons: outline?.lessons ?? [],
+    parts: outline?.parts ?? [],
+    lessons: outline?.parts.flatMap(({ lessons }) => lessons) ?? [],
     bench: outline?.bench ?? [],
     rigs,
     scenarios: readAll('scenario', (file, text) => parseScenario(file, text, findRig)),

@@ -10,7 +10,8 @@ export type Path =
 
 /** A course of one rig with two strips, and one task of each kind. Nothing is wrong with it. */
 const TEXTS: Readonly<Record<Path, string>> = {
-  'lessons/course.yaml': 'title: A small course\nlessons: [first, second]\n',
+  'lessons/course.yaml':
+    'title: A small course\nparts: [{ title: One part, about: Two lessons., lessons: [first, second] }]\n',
   'lessons/rigs/two.yaml': `
 id: two
 label: Two strips
