@@ -34,7 +34,13 @@ export default defineConfig({
           rolldownOptions: {
             output: {
               // What several islands need at first is one file, which packs better than many.
-              codeSplitting: { groups: [{ name: 'desk', tags: ['$initial'], minShareCount: 2 }] },
+              // Units stay out of it: the reference converts levels, and has no desk.
+              codeSplitting: {
+                groups: [
+                  { name: 'level', test: /simulator.units.level\.ts$/, priority: 1 },
+                  { name: 'desk', tags: ['$initial'], minShareCount: 2 },
+                ],
+              },
             },
           },
         },

@@ -133,5 +133,5 @@ export { inParallel, loadedRatio } from './units/loading.ts';
 export { METER_MARKS, meterShare } from './units/meter-scale.ts';
 export { BOLTZMANN, NOISE_BANDWIDTH, summingNoiseGain, thermalNoise } from './units/noise.ts';
 export type { PanLaw } from './units/pan.ts';
-export { PAN_LAWS } from './units/pan.ts';
+export { PAN_LAWS, panMono } from './units/pan.ts';
 export { sumCoherent, sumUncorrelated } from './units/sum.ts';
