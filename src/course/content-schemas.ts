@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { fileBoardSchema } from '../../simulator/index.ts';
 
 /** What the site reads with Astro's collections: heads of lessons and articles, glossary, sources, agreement. */
 
@@ -18,11 +19,25 @@ export const lessonSchema = z.strictObject({
 });
 export type LessonHead = z.output<typeof lessonSchema>;
 
+/** A still drawing of a part of a desk, as some controls stand. */
+const pictureSchema = z.strictObject({
+  /** Id of the rig; the one of the lessons when left out. */
+  rig: z.optional(id),
+  caption: line(240),
+  /** The track whose way is lit. */
+  follow: line(160),
+  /** Owners that are drawn. */
+  show: z.array(line(160)).check(z.minLength(1), z.maxLength(60)),
+  board: z._default(fileBoardSchema, {}),
+});
+
 /** A word of the glossary. */
 export const wordSchema = z.strictObject({
   id,
   term: line(60),
   meaning: line(400),
+  /** What it looks like on a desk, where looking says more. */
+  picture: z.optional(pictureSchema),
   /** Ids of words to read next. */
   see: z._default(z.array(id).check(z.maxLength(8)), []),
 });

@@ -20,6 +20,15 @@ async function openBench(page: Page, fragment = ''): Promise<void> {
 
 const recallOf = (page: Page) => page.locator('.recall');
 
+test('a picture of the glossary leads to the bench as it is drawn', async ({ page }) => {
+  await page.goto('/glossary/');
+  const ghost = page.locator('#ghost');
+  await ghost.getByText('See it on a desk').click();
+  await ghost.getByRole('link', { name: 'Turn it on the bench' }).click();
+  await expect(page.locator('astro-island[ssr]')).toHaveCount(0);
+  await expect(recallOf(page).locator('summary')).toHaveText('3 controls off their defaults');
+});
+
 test('a link to a setup opens the desk as it stood', async ({ page }) => {
   await openBench(page);
   await moveByKeyboard(
