@@ -104,6 +104,7 @@ export { simulate } from './solve/simulate.ts';
 export type { Solution } from './solve/solution.ts';
 export type { WorkingCompressor } from './solve/working-compressors.ts';
 export { workingCompressors } from './solve/working-compressors.ts';
+export { copiesOf } from './trace/copies.ts';
 export type {
   Doubling,
   Finding,
@@ -121,6 +122,8 @@ export { passes, placesOf } from './trace/path.ts';
 export { MOST_PATHS, paths } from './trace/paths.ts';
 export type { Stop } from './trace/stops.ts';
 export { stopOf } from './trace/stops.ts';
+export type { LevelToward } from './trace/toward.ts';
+export { levelsToward } from './trace/toward.ts';
 export type { Biquad } from './units/biquad.ts';
 export type { CompressionCurve } from './units/compression.ts';
 export { compressedLevel } from './units/compression.ts';

@@ -1,4 +1,13 @@
-import { type Level, levelAt, levelOf, type Solution } from '../../simulator/index.ts';
+import {
+  type Address,
+  copiesOf,
+  type Level,
+  levelAt,
+  levelOf,
+  levelsToward,
+  SILENCE,
+  type Solution,
+} from '../../simulator/index.ts';
 
 /** Below this level, in dBu, a wire counts as carrying next to nothing; above the upper one it is as bright as it gets. */
 export const DIMMEST_DBU = -40;
@@ -18,9 +27,56 @@ export function brightnessOf(level: Level): Brightness {
   return Math.min(1, Math.max(0.04, share)) ** 2;
 }
 
-/** Level of the followed source at a place, or of all sources together when none is followed. */
-export const levelToLight = (
-  solution: Solution,
-  place: string,
-  follow: string | undefined,
-): Level => (follow === undefined ? levelAt(solution, place) : levelOf(solution, follow, place));
+/** What is lit: a source forwards, all that comes to an output backwards, or the source on one way alone. */
+export type Followed =
+  | { readonly kind: 'source'; readonly source: string }
+  | { readonly kind: 'output'; readonly output: Address }
+  | { readonly kind: 'way'; readonly source: string; readonly places: ReadonlySet<Address> };
+
+/** How a place is lit. */
+export interface Glow {
+  readonly brightness: Brightness;
+  /** How many copies of one sound add up there; what is shown is whether there are several. */
+  readonly copies: number;
+  /** Whether it lies on a loop. */
+  readonly isLoop: boolean;
+  /** Whether nothing at all stands there, of any source. */
+  readonly isSilent: boolean;
+}
+
+/** How each place of a circuit is lit. */
+export type Light = (place: Address) => Glow;
+
+/** The light on a circuit. It is computed place by place, when it is asked for. */
+export function lightOf(solution: Solution, followed: Followed): Light {
+  const level = levelsOf(solution, followed);
+  const copies = followed.kind === 'source' ? copiesOf(solution, followed.source) : undefined;
+  const rings = new Set(solution.loops.flatMap(({ ring }) => ring));
+  const known = new Map<Address, Glow>();
+  return (place) => {
+    const before = known.get(place);
+    if (before) return before;
+    const stages = solution.circuit.stagesAt.get(place) ?? [];
+    const glow: Glow = {
+      brightness: brightnessOf(level(place)),
+      copies: Math.max(0, ...stages.map((stage) => copies?.[stage] ?? 0)),
+      isLoop: stages.some((stage) => rings.has(stage)),
+      isSilent: levelAt(solution, place) === -Infinity,
+    };
+    known.set(place, glow);
+    return glow;
+  };
+}
+
+/** The level that lights a place. */
+function levelsOf(solution: Solution, followed: Followed): (place: Address) => Level {
+  switch (followed.kind) {
+    case 'source':
+      return (place) => levelOf(solution, followed.source, place);
+    case 'output':
+      return levelsToward(solution, followed.output);
+    case 'way':
+      return (place) =>
+        followed.places.has(place) ? levelOf(solution, followed.source, place) : SILENCE;
+  }
+}

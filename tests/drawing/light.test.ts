@@ -1,7 +1,13 @@
 import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { dbu } from '../../simulator/index.ts';
-import { BRIGHTEST_DBU, brightnessOf, DIMMEST_DBU, levelToLight } from '../../src/drawing/light.ts';
+import { dbu, outputPlace, paths, placesOf } from '../../simulator/index.ts';
+import {
+  BRIGHTEST_DBU,
+  brightnessOf,
+  DIMMEST_DBU,
+  type Followed,
+  lightOf,
+} from '../../src/drawing/light.ts';
 import { hear } from '../text/net-loft.ts';
 import { RUNS } from './arbitrary-desk.ts';
 
@@ -37,10 +43,56 @@ test('brightnessOf() stands still below the dimmest and above the brightest leve
   expect(brightness(BRIGHTEST_DBU + 9)).toBe(1);
 });
 
-test('levelToLight() is that of the followed source, or of all: −18 + 22 = 4 dBu, and more', () => {
-  const { solution } = hear();
-  expect(levelToLight(solution, 'out.capture', 'bass')).toBeCloseTo(4, 9);
-  expect(levelToLight(solution, 'desk.ch8.in', undefined)).toBeCloseTo(4, 9);
-  expect(levelToLight(solution, 'desk.ch8.in', 'cello')).toBe(-Infinity);
-  expect(Number(levelToLight(solution, 'out.capture', undefined))).toBeGreaterThan(4);
+const CAPTURE = outputPlace('capture');
+const cello: Followed = { kind: 'source', source: 'cello' };
+const toCapture: Followed = { kind: 'output', output: CAPTURE };
+
+test('lightOf() a source: its own strip is lit, that of another is not', () => {
+  const light = lightOf(hear({}).solution, cello);
+  expect(light('desk.ch3.fader').brightness).toBeGreaterThan(0);
+  expect(light('desk.ch2.fader').brightness).toBe(0);
+  expect(light('desk.ch2.fader').isSilent).toBe(false);
+});
+
+test('lightOf() a source on a subgroup and on the main bus: doubled from where both come together', () => {
+  const light = lightOf(hear({ 'desk.ch3.sub1': true }).solution, cello);
+  expect(light('desk.ch3.fader').copies).toBe(1);
+  expect(light('desk.sub1.out').copies).toBe(1);
+  expect(light(CAPTURE).copies).toBe(2);
+});
+
+test('lightOf() the dry sound beside its reverb is not doubled: what the plate gives is another sound', () => {
+  expect(lightOf(hear({ 'desk.ch3.aux3': -6 }).solution, cello)(CAPTURE).copies).toBe(1);
+});
+
+test('lightOf() an output: what feeds it is lit, brighter where more of it comes from', () => {
+  const light = lightOf(hear({ 'desk.ch2.fader': -20, 'desk.ch4.mute': true }).solution, toCapture);
+  const [loud, soft] = ['desk.ch3.trim', 'desk.ch2.trim'].map((at) => light(at).brightness);
+  expect(Number(loud)).toBeGreaterThan(Number(soft));
+  expect(Number(soft)).toBeGreaterThan(0);
+  expect(light('desk.ch4.trim').brightness).toBe(0);
+});
+
+test('lightOf() one way: its places are lit, and no other', () => {
+  const { solution } = hear({ 'desk.ch3.aux3': -6 });
+  const [dry, wet] = paths(solution, 'cello', CAPTURE);
+  if (!dry || !wet) throw new Error('Expected two ways.');
+  const light = lightOf(solution, {
+    kind: 'way',
+    source: 'cello',
+    places: new Set(placesOf(wet)),
+  });
+  for (const place of placesOf(wet)) expect(light(place).brightness).not.toBe(0);
+  const others = placesOf(dry).filter((place) => !placesOf(wet).includes(place));
+  expect(others.map((place) => light(place).brightness)).toEqual(others.map(() => 0));
+});
+
+test('lightOf() a return that feeds its own send: the places of the ring are on a loop', () => {
+  const light = lightOf(hear({ 'desk.ch3.aux3': -6, 'desk.ret1.aux3': -12 }).solution, cello);
+  expect(light('desk.aux3.sum').isLoop).toBe(true);
+  expect(light('desk.ch3.fader').isLoop).toBe(false);
+});
+
+test('lightOf() nothing stands where no source comes', () => {
+  expect(lightOf(hear({}).solution, cello)('desk.sub1.sum').isSilent).toBe(true);
 });

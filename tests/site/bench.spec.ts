@@ -92,7 +92,7 @@ test('what Save hands over is read back as the board on the screen, and opening 
   await expect(fader).toHaveAttribute('aria-valuetext', 'minus 3.5 decibels');
   await expect(page.locator('.problem')).toHaveCount(0);
   expect(await save(page)).toBe(text);
-  await expect(page.locator('.desk > [role="status"]')).toContainText(rig.label);
+  await expect(page.locator('.desk .announced')).toContainText(rig.label);
 
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(fader).toHaveAttribute('aria-valuetext', '0.0 decibels');
@@ -156,7 +156,7 @@ test('a setup of another rig opens and is drawn with its own levels; undo leads 
   ]);
   // The rig has no such device: the sheet falls back on something that is there.
   await expect(ownerSelect(desk)).toHaveValue(`desk.${other.rig.desk.strips[0]?.id}`);
-  await expect(page.locator('.desk > [role="status"]')).toContainText(other.rig.label);
+  await expect(page.locator('.desk .announced')).toContainText(other.rig.label);
   const solution = simulate(other);
   const levels = other.rig.outputs.flatMap(({ id, stereo }) => {
     const place = outputPlace(id);

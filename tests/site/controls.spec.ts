@@ -200,7 +200,7 @@ test('what was moved is read out once, about half a second after the last of sev
   const desk = await openBench(page);
   await tabTo(fieldOf(desk, 'desk.ch3.fader'));
   await page.evaluate(() => {
-    const region = document.querySelector('.desk > [role="status"]');
+    const region = document.querySelector('.desk .announced');
     if (!region) throw new Error('Expected a status region in the desk.');
     const said: { text: string; at: number }[] = [];
     const note = () => said.push({ text: region.textContent ?? '', at: performance.now() });
@@ -217,7 +217,7 @@ test('what was moved is read out once, about half a second after the last of sev
     Reflect.set(globalThis, 'said', said);
   });
   for (const key of ['PageDown', 'ArrowDown', 'ArrowDown']) await page.keyboard.press(key);
-  const region = page.locator('.desk > [role="status"]');
+  const region = page.locator('.desk .announced');
   await expect(region).toContainText('minus 7.0 decibels');
   await expect(region).toContainText('Cello at Capture: minus 4.0 dBu');
   await page.waitForTimeout(700);

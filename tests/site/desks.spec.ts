@@ -74,7 +74,7 @@ test('solo in place and before the fader by keyboard: the others are cut, or onl
   await expect(solo).toHaveAttribute('aria-pressed', 'true');
   const strips = split.desk.strips.filter(({ id }) => /^ch/.test(id));
   await expect(page.locator('.desk-drawing .box-word-cut')).toHaveCount(strips.length);
-  const status = page.locator('.desk > [role="status"]');
+  const status = page.locator('.desk .announced');
   await expect(status).toContainText('The solo of Strip 4 Cello, on.');
   await expect(status).toContainText('Solo cuts');
   await expect(page.locator('.read-outs tbody tr').first()).toContainText('silent');

@@ -28,7 +28,7 @@ export function Announcer({ scene }: { scene: Scene }) {
     return () => clearTimeout(timer);
   }, [setup, solution, follow]);
   return (
-    <p class="visually-hidden" role="status">
+    <p class="announced visually-hidden" role="status">
       {text}
     </p>
   );

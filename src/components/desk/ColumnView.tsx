@@ -1,10 +1,11 @@
 import { controls, levelAt, part, pickAt, soloingOf } from '../../../simulator/index.ts';
-import type { Column } from '../../drawing/drawing.ts';
+import type { Column as ColumnMark } from '../../drawing/drawing.ts';
 import { ROOM_FOR, shortened, shortOwner } from '../../drawing/names.ts';
 import { feedInto, goalFrom, jointName } from '../../drawing/patch.ts';
 import { levelText } from '../../text/index.ts';
 import { AssignSymbol } from './AssignSymbol.tsx';
 import { ChoiceSymbol } from './ChoiceSymbol.tsx';
+import { drawnWhenChanged } from './drawn-when-changed.ts';
 import { FaderSymbol } from './FaderSymbol.tsx';
 import { InsertSymbol } from './InsertSymbol.tsx';
 import { LitWire } from './LitWire.tsx';
@@ -16,13 +17,15 @@ import type { Hands, Scene } from './scene.ts';
 import { ToggleSymbol } from './ToggleSymbol.tsx';
 
 interface Props {
-  column: Column;
+  column: ColumnMark;
   scene: Scene;
   hands: Hands | undefined;
 }
 
 /** Something that runs down: its name, its wire, and all that sits on it. */
-export function ColumnView({ column, scene, hands }: Props) {
+export const ColumnView = drawnWhenChanged<Props>(Column, ({ column }) => column);
+
+function Column({ column, scene, hands }: Props) {
   const { owner, x, top, mark, label, input } = column;
   const isSelected = scene.selected === owner;
   const isCut = soloingOf(scene.setup).cut.has(owner);
@@ -44,7 +47,12 @@ export function ColumnView({ column, scene, hands }: Props) {
         </text>
       )}
       {column.wires.map((wire) => (
-        <LitWire key={`${wire.role} ${wire.place}`} wire={wire} scene={scene} />
+        <LitWire
+          key={`${wire.role} ${wire.place}`}
+          wire={wire}
+          scene={scene}
+          sends={wire.role === 'after' ? column.sends : undefined}
+        />
       ))}
       {column.stages.map((stage) => (
         <StageSymbol key={stage.place} mark={stage} owner={owner} scene={scene} hands={hands} />

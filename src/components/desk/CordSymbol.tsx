@@ -1,6 +1,7 @@
 import { ownerOf } from '../../../simulator/index.ts';
 import type { CordMark } from '../../drawing/room-drawing.ts';
 import { CORDS } from '../../drawing/room-rows.ts';
+import { drawnWhenChanged } from './drawn-when-changed.ts';
 import { LitWire } from './LitWire.tsx';
 import { RailDots } from './RailDots.tsx';
 import type { Hands, Scene } from './scene.ts';
@@ -12,7 +13,9 @@ interface Props {
 }
 
 /** What a strip hangs by: a dot on each rail that feeds it, and the cord, which passes behind the strip's name. */
-export function CordSymbol({ cord: { input, dots, wire, x }, scene, hands }: Props) {
+export const CordSymbol = drawnWhenChanged<Props>(Cord, ({ cord }) => cord);
+
+function Cord({ cord: { input, dots, wire, x }, scene, hands }: Props) {
   return (
     <g>
       <LitWire wire={wire} scene={scene} />

@@ -6,12 +6,13 @@ import {
   DESK_MAIN,
   deskOwner,
   type Owner,
+  outputPlace,
   type Rig,
 } from '../../../simulator/index.ts';
 import { layOut } from '../../drawing/lay-out.ts';
+import { type Followed, lightOf } from '../../drawing/light.ts';
 import type { Sections } from '../../drawing/room-rows.ts';
 import { scaleIn } from '../../text/index.ts';
-import { Announcer } from './Announcer.tsx';
 import { DeskBar } from './DeskBar.tsx';
 import { DeskPicture } from './DeskPicture.tsx';
 import { Listen } from './Listen.tsx';
@@ -27,6 +28,7 @@ import { hasOwner } from './sheet.ts';
 import type { RunningBoard } from './use-board.ts';
 import { useNarrow } from './use-narrow.ts';
 
+const Announcer = laterView(undefined, async () => (await import('./Announcer.tsx')).Announcer);
 const PathTable = laterView('The ways', async () => (await import('./PathTable.tsx')).PathTable);
 
 interface Props {
@@ -60,6 +62,8 @@ export function Desk({ id, board, follow, onFollow, show, home, Room, below, chi
   const lastStrip = useRef<Owner>(selected);
   if (isStripOf(setup.rig, selected)) lastStrip.current = selected;
 
+  const [output, setOutput] = useState<string>();
+  const [way, setWay] = useState<ReadonlySet<Address>>();
   const open = useCallback((owner: Owner, control?: Address) => {
     setSelected(owner);
     if (control) requestAnimationFrame(() => focusControl(root.current, control));
@@ -67,10 +71,16 @@ export function Desk({ id, board, follow, onFollow, show, home, Room, below, chi
   const unit = useLevelUnit();
   const scale = useMemo(() => scaleIn(setup.rig, unit), [setup.rig, unit]);
   // They stay the same until something changes, for what compares them.
-  const hands = useMemo((): Hands => ({ send, open }), [send, open]);
+  const hands = useMemo((): Hands => ({ send, open, light: setWay }), [send, open]);
+  const followed = useMemo((): Followed => {
+    if (way) return { kind: 'way', source: follow, places: way };
+    if (output) return { kind: 'output', output: outputPlace(output) };
+    return { kind: 'source', source: follow };
+  }, [follow, output, way]);
+  const light = useMemo(() => lightOf(solution, followed), [solution, followed]);
   const scene = useMemo(
-    (): Scene => ({ id, setup, solution, follow, selected, locked, scale }),
-    [id, setup, solution, follow, selected, locked, scale],
+    (): Scene => ({ id, setup, solution, follow, followed, light, selected, locked, scale }),
+    [id, setup, solution, follow, followed, light, selected, locked, scale],
   );
   // A bus that is opened leaves the strip that stands beside it where it is.
   const only = isNarrow ? lastStrip.current : undefined;
@@ -94,7 +104,21 @@ export function Desk({ id, board, follow, onFollow, show, home, Room, below, chi
         send({ type: event.shiftKey ? 'redo' : 'undo' });
       }}
     >
-      <DeskBar scene={scene} snapshot={snapshot} send={send} onFollow={onFollow} home={home}>
+      <DeskBar
+        scene={scene}
+        snapshot={snapshot}
+        send={send}
+        home={home}
+        onFollow={(source) => {
+          setOutput(undefined);
+          setWay(undefined);
+          onFollow(source);
+        }}
+        onFollowBack={(id) => {
+          setWay(undefined);
+          setOutput(id);
+        }}
+      >
         {Room && <SectionButtons sections={sections} onChange={setAsked} />}
         {children}
       </DeskBar>
@@ -114,7 +138,7 @@ export function Desk({ id, board, follow, onFollow, show, home, Room, below, chi
           <Listen scene={scene} />
           <section class="ways" aria-label="Ways as text">
             <h4>Ways as text</h4>
-            <PathTable scene={scene} />
+            <PathTable scene={scene} hands={hands} />
           </section>
           {below?.(scene, hands)}
         </div>

@@ -1,24 +1,48 @@
 import type { ComponentChildren } from 'preact';
-import { type Board, type BoardEvent, movesBetween } from '../../../simulator/index.ts';
-import { LEVEL_UNITS, type LevelUnit, refusalSentence } from '../../text/index.ts';
+import {
+  type Board,
+  type BoardEvent,
+  movesBetween,
+  outputPlace,
+} from '../../../simulator/index.ts';
+import { LEVEL_UNITS, type LevelUnit } from '../../text/index.ts';
+import { laterView } from './later-view.tsx';
 import { chooseLevelUnit } from './level-unit.ts';
+import type { RefusalProps } from './RefusalWord.tsx';
 import type { Scene } from './scene.ts';
 import type { RunningBoard } from './use-board.ts';
+
+const RefusalWord = laterView(
+  undefined,
+  async () => (await import('./RefusalWord.tsx')).RefusalWord,
+  ({ refusal }: RefusalProps) => <p class="refusal">{refusal && 'That was refused.'}</p>,
+);
 
 interface Props {
   scene: Scene;
   snapshot: RunningBoard['snapshot'];
   send: (event: BoardEvent) => void;
   onFollow: (source: string) => void;
+  /** Follows an output, by its id, backwards. */
+  onFollowBack: (output: string) => void;
   /** Where “Start again” leads; to where the desk stood at first when left out. */
   home?: Board | undefined;
   children?: ComponentChildren;
 }
 
+/** What the value of an output begins with in the list of what is followed; no track has a name like it. */
+const BACK = 'to ';
+
 /** Above a desk: which source is lit, what levels are read in, undo and redo, and why the last edit was refused. */
-export function DeskBar({ scene, snapshot, send, onFollow, home, children }: Props) {
+export function DeskBar(props: Props) {
+  const { scene, snapshot, send, onFollow, onFollowBack, home, children } = props;
+
   const { past, future, refusal, setup, start } = snapshot.context;
   const id = `${scene.id}-follow`;
+  const { followed } = scene;
+  const back = setup.rig.outputs.find(
+    (output) => followed.kind === 'output' && followed.output === outputPlace(output.id),
+  );
   const to = home ?? start.board;
   const isHome = start.rig === setup.rig && movesBetween(setup.rig, to, setup.board).length === 0;
   const goHome = () =>
@@ -34,14 +58,26 @@ export function DeskBar({ scene, snapshot, send, onFollow, home, children }: Pro
       </label>
       <select
         id={id}
-        value={scene.follow}
-        onChange={({ currentTarget }) => onFollow(currentTarget.value)}
+        value={back ? `${BACK}${back.id}` : scene.follow}
+        onChange={({ currentTarget: { value } }) => {
+          if (value.startsWith(BACK)) onFollowBack(value.slice(BACK.length));
+          else onFollow(value);
+        }}
       >
-        {setup.rig.box.tracks.map(({ id: track, label }) => (
-          <option key={track} value={track}>
-            {label}
-          </option>
-        ))}
+        <optgroup label="A track, to where it goes">
+          {setup.rig.box.tracks.map(({ id: track, label }) => (
+            <option key={track} value={track}>
+              {label}
+            </option>
+          ))}
+        </optgroup>
+        <optgroup label="An output, back to what feeds it">
+          {setup.rig.outputs.map((output) => (
+            <option key={output.id} value={`${BACK}${output.id}`}>
+              {output.label}
+            </option>
+          ))}
+        </optgroup>
       </select>
       <label for={`${scene.id}-unit`}>Levels in</label>
       <select
@@ -65,9 +101,7 @@ export function DeskBar({ scene, snapshot, send, onFollow, home, children }: Pro
         </button>
       </span>
       {children}
-      <p class="refusal" role="alert">
-        {refusal && refusalSentence(setup.rig, refusal)}
-      </p>
+      <RefusalWord rig={setup.rig} refusal={refusal} />
     </div>
   );
 }

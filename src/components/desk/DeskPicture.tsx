@@ -1,9 +1,10 @@
 import type { ComponentChildren } from 'preact';
 import { useRef } from 'preact/hooks';
-import type { Owner } from '../../../simulator/index.ts';
+import { type Owner, outputPlace } from '../../../simulator/index.ts';
 import type { Drawing } from '../../drawing/drawing.ts';
 import { sourceName } from '../../text/index.ts';
 import { DeskDrawing } from './DeskDrawing.tsx';
+import { LightScale } from './LightScale.tsx';
 import type { Hands, Scene } from './scene.ts';
 import { useInView } from './use-in-view.ts';
 
@@ -26,10 +27,19 @@ export function DeskPicture({ drawing, scene, hands, columns, children }: Props)
         drawing={drawing}
         scene={scene}
         hands={hands}
-        name={`The desk, with the way of ${sourceName(scene.setup.rig, scene.follow)} lit. The same stands as text under “Ways as text”.`}
+        name={`The desk, with ${litName(scene)} lit. The ways stand as text under “Ways as text”.`}
       >
         {children}
       </DeskDrawing>
+      <LightScale />
     </section>
   );
+}
+
+/** What is lit, for the name of the picture. */
+function litName({ setup: { rig }, follow, followed }: Scene): string {
+  if (followed.kind === 'way') return `one way of ${sourceName(rig, follow)}`;
+  if (followed.kind === 'source') return `the way of ${sourceName(rig, follow)}`;
+  const output = rig.outputs.find(({ id }) => outputPlace(id) === followed.output);
+  return `all that feeds ${output?.label}`;
 }

@@ -2,6 +2,7 @@ import { ROOM_FOR, shortened } from '../../drawing/names.ts';
 import { DEVICE_BOTTOM, DEVICE_TOP } from '../../drawing/rack.ts';
 import type { DeviceMark } from '../../drawing/room-drawing.ts';
 import { feedName } from './ColumnView.tsx';
+import { drawnWhenChanged } from './drawn-when-changed.ts';
 import { LitWire } from './LitWire.tsx';
 import type { Hands, Scene } from './scene.ts';
 
@@ -14,7 +15,9 @@ interface Props {
 }
 
 /** A device of the rack, with the wires that come to it from below and leave it above. */
-export function DeviceView({ device: { owner, label, x, wires, input }, scene, hands }: Props) {
+export const DeviceView = drawnWhenChanged<Props>(Device, ({ device }) => device);
+
+function Device({ device: { owner, label, x, wires, input }, scene, hands }: Props) {
   const box = {
     x: x - WIDTH / 2,
     y: DEVICE_TOP,

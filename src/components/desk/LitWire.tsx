@@ -1,5 +1,5 @@
-import type { Point, WireLine } from '../../drawing/drawing.ts';
-import { brightnessOf, levelToLight } from '../../drawing/light.ts';
+import { pickAt } from '../../../simulator/index.ts';
+import type { Point, SendCrossing, WireLine } from '../../drawing/drawing.ts';
 import type { Scene } from './scene.ts';
 
 const pathOf = (points: readonly Point[]) =>
@@ -11,29 +11,57 @@ export const lightWidth = (brightness: number): number => 1 + 4.5 * brightness;
 interface Props {
   wire: WireLine;
   scene: Scene;
+  /** The sends that are taken on it, where it leads to nothing else. */
+  sends?: readonly SendCrossing[] | undefined;
 }
 
 /** A wire, and on it the light of the followed source, the wider the louder. */
-export function LitWire({ wire, scene }: Props) {
+export function LitWire({ wire, scene, sends }: Props) {
   const d = pathOf(wire.points);
+  const { isSilent } = scene.light(wire.place);
+  // A source is followed to wherever it stands; what is traced to an output is lit where it goes on.
+  const places =
+    sends && scene.followed.kind !== 'source' ? takenAfter(scene, sends) : [wire.place];
   return (
     <g>
-      <path class={`wire wire-${wire.role}${wire.isNormal ? ' wire-normal' : ''}`} d={d} />
-      <Light d={d} place={wire.place} scene={scene} />
+      <path
+        class={`wire wire-${wire.role}${wire.isNormal ? ' wire-normal' : ''}${isSilent ? ' wire-silent' : ''}`}
+        d={d}
+      />
+      {places.map((place) => (
+        <Light key={place} d={d} place={place} scene={scene} />
+      ))}
     </g>
   );
 }
 
-/** The light on a line, by the level at a place. Nothing where the source is silent. */
+/** The sends of a strip that are taken after the fader. */
+const takenAfter = ({ setup }: Scene, sends: readonly SendCrossing[]): string[] =>
+  sends
+    .filter(
+      ({ tapSwitch, fixedTap }) => (tapSwitch ? pickAt(setup, tapSwitch) : fixedTap) === 'post',
+    )
+    .map(({ address }) => address);
+
+/** A line that two wires side by side are drawn on is at least so wide. */
+const DOUBLED = 5;
+
+/**
+ * The light on a line, by the level at a place. Nothing where what is followed is silent. Where copies of one
+ * sound add up it is two lines side by side; on a loop it has beads on it.
+ */
 export function Light({ d, place, scene }: { d: string; place: string; scene: Scene }) {
-  const brightness = brightnessOf(levelToLight(scene.solution, place, scene.follow));
+  const { brightness, copies, isLoop } = scene.light(place);
   if (brightness === 'unknown') return <path class="wire-unknown" d={d} />;
   if (brightness === 0) return null;
-  const width = lightWidth(brightness);
+  const isDoubled = copies > 1;
+  const width = Math.max(isDoubled ? DOUBLED : 0, lightWidth(brightness));
   return (
     <>
       <path class="light-casing" d={d} stroke-width={width + 2} />
       <path class="light" d={d} stroke-width={width} />
+      {isDoubled && <path class="light-parting" d={d} />}
+      {isLoop && <path class="light-loop" d={d} />}
     </>
   );
 }

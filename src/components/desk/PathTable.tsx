@@ -1,17 +1,40 @@
-import { levelOf, outputPlace, type Path, paths, type Setup } from '../../../simulator/index.ts';
-import { type LevelScale, pathRows, pathStory, pathsSentence } from '../../text/index.ts';
-import type { Scene } from './scene.ts';
+import {
+  type Address,
+  levelOf,
+  outputPlace,
+  type Path,
+  paths,
+  placesOf,
+  type Setup,
+  type Solution,
+} from '../../../simulator/index.ts';
+import {
+  type LevelScale,
+  loopSentence,
+  pathRows,
+  pathStory,
+  pathsSentence,
+} from '../../text/index.ts';
+import type { Hands, Scene } from './scene.ts';
 
 /**
  * Every way of the followed source to every output, as text: the same that the drawing shows in light. Each way is
  * told in a sentence, with its stages folded under it.
  */
-export function PathTable({ scene }: { scene: Scene }) {
-  const { setup, solution, follow, scale } = scene;
+export function PathTable({ scene, hands }: { scene: Scene; hands: Hands }) {
+  const { setup, solution, follow, followed, scale } = scene;
+  const lit = followed.kind === 'way' ? followed.places : undefined;
+  const isLit = (way: Path) => lit !== undefined && placesOf(way).join() === [...lit].join();
   const { rig } = setup;
   return (
     <div class="paths">
-      {rig.outputs.map(({ id }) => {
+      {solution.loops.map(({ ring, gain, stable }) => (
+        <p key={ring.join(' ')}>
+          <span class="loop-key" aria-hidden="true" />{' '}
+          {loopSentence(rig, { places: placesAt(solution, ring), gain, stable })}
+        </p>
+      ))}
+      {rig.outputs.map(({ id, label }) => {
         const place = outputPlace(id);
         const ways = paths(solution, follow, place);
         const level = levelOf(solution, follow, place);
@@ -23,6 +46,15 @@ export function PathTable({ scene }: { scene: Scene }) {
                 {ways.map((path, index) => (
                   <li key={`${path.signal}-${index}-${ways.length}`}>
                     <Way setup={setup} path={path} scale={scale} />
+                    <button
+                      type="button"
+                      class="light-way"
+                      aria-pressed={isLit(path)}
+                      aria-label={`Light alone: way ${index + 1} to ${label}`}
+                      onClick={() => hands.light(isLit(path) ? undefined : new Set(placesOf(path)))}
+                    >
+                      Light alone
+                    </button>
                   </li>
                 ))}
               </ol>
@@ -33,6 +65,9 @@ export function PathTable({ scene }: { scene: Scene }) {
     </div>
   );
 }
+
+const placesAt = ({ circuit }: Solution, stages: readonly number[]): Address[] =>
+  stages.flatMap((stage) => circuit.stages[stage]?.place ?? []);
 
 function Way({ setup, path, scale }: { setup: Setup; path: Path; scale: LevelScale }) {
   return (

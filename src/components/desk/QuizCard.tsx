@@ -6,7 +6,7 @@ import { DeskDrawing } from './DeskDrawing.tsx';
 import { NotThereYet } from './NotThereYet.tsx';
 import { ownersOnWay } from './owners-to-show.ts';
 import type { OptionText } from './quiz-options.ts';
-import type { Scene } from './scene.ts';
+import { type Scene, stillScene } from './scene.ts';
 import { useJudging } from './use-judging.ts';
 
 interface Props {
@@ -57,7 +57,7 @@ function QuestionCard({ quizId, question, options, number }: QuestionProps) {
     const solution = simulate(setup);
     // Questions and their options are asked in dBu.
     const scale = scaleIn(rig, 'dBu');
-    return { id: name, setup, solution, follow, selected: undefined, locked: new Set(), scale };
+    return stillScene({ id: name, setup, solution, follow, scale });
   }, [rig, board, follow, name]);
   const drawing = useMemo(
     () => layOut(rig, ownersOnWay(scene.setup, scene.solution, follow)),

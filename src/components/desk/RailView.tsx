@@ -3,6 +3,7 @@ import type { Rail } from '../../drawing/drawing.ts';
 import { ROOM_FOR, shortened, shortOwner } from '../../drawing/names.ts';
 import { goalFrom, jointName } from '../../drawing/patch.ts';
 import { signed } from '../../text/index.ts';
+import { drawnWhenChanged } from './drawn-when-changed.ts';
 import { LitWire } from './LitWire.tsx';
 import type { Hands, Scene } from './scene.ts';
 import { ToggleSymbol } from './ToggleSymbol.tsx';
@@ -14,7 +15,9 @@ interface Props {
 }
 
 /** A bus that runs across, with its master level and the name of what it feeds. */
-export function RailView({ rail, scene, hands }: Props) {
+export const RailView = drawnWhenChanged<Props>(Across, ({ rail }) => rail);
+
+function Across({ rail, scene, hands }: Props) {
   const { owner, y, wires, end, master, solo } = rail;
   const goal = end && goalFrom(scene.setup, part(owner, 'out'));
   return (

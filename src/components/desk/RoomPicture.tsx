@@ -9,6 +9,7 @@ import { DeviceView } from './DeviceView.tsx';
 import { GoalSymbol } from './GoalSymbol.tsx';
 import { PluginSymbol } from './PluginSymbol.tsx';
 import type { Hands, Scene } from './scene.ts';
+import { routingOf } from './still.ts';
 
 export interface RoomProps {
   desk: Drawing;
@@ -20,7 +21,12 @@ export interface RoomProps {
 /** A desk with the box above it and the rack beside it, so that a source can be followed from its track. */
 export function RoomPicture({ desk, sections, scene, hands }: RoomProps) {
   const { setup } = scene;
-  const room = useMemo(() => drawRoom(setup, desk, sections), [setup, desk, sections]);
+  // Where things hang is up to cords and switches; a level that is turned leaves it as it is.
+  const routing = routingOf(setup);
+  const room = useMemo(
+    () => drawRoom({ rig: setup.rig, board: routing }, desk, sections),
+    [setup.rig, routing, desk, sections],
+  );
   const columns = [...room.desk.columns, ...room.box.map(({ column }) => column), ...room.devices];
   return (
     <DeskPicture drawing={room.desk} scene={scene} hands={hands} columns={columns}>

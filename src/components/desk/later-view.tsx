@@ -11,11 +11,12 @@ const AS_RENDERED = { __html: '' };
  * when the code is there; if a property has changed before, it gives way to a word that it comes. It
  * has to stand in the page from the first rendering on.
  *
- * @param what what it shows, as the start of a sentence with a plural verb: `The ways`.
+ * @param what what it shows, as the start of a sentence with a plural verb: `The ways`. Where nobody would miss it,
+ *   nothing: then no word is said while it is not there, and it is tried again with every change.
  * @param Meanwhile what it gives way to in place of that word, where the page has something that does for a while.
  */
 export function laterView<Props extends object>(
-  what: string,
+  what: string | undefined,
   load: () => Promise<ComponentType<Props>>,
   Meanwhile?: ComponentType<Props>,
 ): ComponentType<Props> {
@@ -24,6 +25,12 @@ export function laterView<Props extends object>(
     // The server shows it at once: its renderer waits for what is thrown, and begins again.
     if (import.meta.env.SSR && !code.there) throw code.fetch();
     const later = useLater(code);
+    const tried = useRef(props);
+    useEffect(() => {
+      if (what !== undefined || !later.hasFailed || tried.current === props) return;
+      tried.current = props;
+      void later.fetch();
+    });
     const place = useRef<HTMLDivElement>(null);
     const first = useRef(props);
     const isAlive = useRef(false);
@@ -50,9 +57,11 @@ export function laterView<Props extends object>(
     return (
       <>
         <div ref={place} dangerouslySetInnerHTML={AS_RENDERED} />
-        {!later.there && (later.hasFailed || !(View || isAsRendered.current)) && (
-          <NotThereYet later={later} what={what} />
-        )}
+        {what !== undefined &&
+          !later.there &&
+          (later.hasFailed || !(View || isAsRendered.current)) && (
+            <NotThereYet later={later} what={what} />
+          )}
       </>
     );
   };

@@ -1,4 +1,5 @@
 import type { Address, BoardEvent, Owner, Setup, Solution } from '../../../simulator/index.ts';
+import { type Followed, type Light, lightOf } from '../../drawing/light.ts';
 import type { LevelScale } from '../../text/index.ts';
 
 /** What a desk shows at one moment: where it stands, what is heard, which source is followed. */
@@ -7,8 +8,11 @@ export interface Scene {
   readonly id: string;
   readonly setup: Setup;
   readonly solution: Solution;
-  /** The track whose way is lit. */
+  /** The track that is followed, in levels and words. */
   readonly follow: string;
+  /** What is lit: mostly the track that is followed. */
+  readonly followed: Followed;
+  readonly light: Light;
   /** What is open in the sheet beside the drawing. */
   readonly selected: Owner | undefined;
   readonly locked: ReadonlySet<Address>;
@@ -16,9 +20,25 @@ export interface Scene {
   readonly scale: LevelScale;
 }
 
+/** A scene that nobody turns, lit by the source that it follows. */
+export function stillScene(
+  still: Pick<Scene, 'id' | 'setup' | 'solution' | 'follow' | 'scale'>,
+): Scene {
+  const followed: Followed = { kind: 'source', source: still.follow };
+  return {
+    ...still,
+    followed,
+    light: lightOf(still.solution, followed),
+    selected: undefined,
+    locked: new Set(),
+  };
+}
+
 /** What a person can do with a desk. */
 export interface Hands {
   readonly send: (event: BoardEvent) => void;
   /** Opens an owner in the sheet, with the focus on one of its controls where one is named. */
   readonly open: (owner: Owner, control?: Address) => void;
+  /** Lights one way alone, by the places that it passes; nothing lights all that is followed again. */
+  readonly light: (places: ReadonlySet<Address> | undefined) => void;
 }
