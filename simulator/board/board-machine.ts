@@ -1,4 +1,4 @@
-import { assign, setup as machineSetup } from 'xstate';
+import { assign, createMachine } from 'xstate';
 import type { Address } from '../rig/address.ts';
 import type { Setup } from './board.ts';
 import { type Edit, edit, type Refusal } from './edit.ts';
@@ -51,51 +51,42 @@ function isAlike(one: Setup, other: Setup): boolean {
   );
 }
 
+/** The context after an edit; after one that was refused, only the refusal is new. */
+function edited(context: BoardContext, change: Edit): Partial<BoardContext> {
+  const result = edit(context.setup, change, context);
+  if (result.refusal) return { refusal: result.refusal };
+  return remember(context, context.setup, result.setup);
+}
+
+/** The context after an edit in a drag, which is remembered when the drag ends. */
+function dragged(context: BoardContext, change: Edit): Partial<BoardContext> {
+  const result = edit(context.setup, change, context);
+  if (result.refusal) return { refusal: result.refusal };
+  return { setup: result.setup, refusal: undefined };
+}
+
+const undone = ({ past, future, setup }: BoardContext): Partial<BoardContext> => {
+  const before = past.at(-1);
+  if (!before) return {};
+  return { setup: before, past: past.slice(0, -1), future: [...future, setup], refusal: undefined };
+};
+
+const redone = ({ past, future, setup }: BoardContext): Partial<BoardContext> => {
+  const after = future.at(-1);
+  if (!after) return {};
+  return { setup: after, past: [...past, setup], future: future.slice(0, -1), refusal: undefined };
+};
+
 /**
  * The machine that edits a board: sets, steps and resets controls, plugs and pulls cords, loads setups,
  * undoes and redoes. It computes no level. A refused edit leaves everything as it was but the refusal.
  */
-export const boardMachine = machineSetup({
+export const boardMachine = createMachine({
   types: {
     context: {} as BoardContext,
     events: {} as BoardEvent,
     input: {} as BoardInput,
   },
-  actions: {
-    edit: assign(({ context }, change: Edit) => {
-      const result = edit(context.setup, change, context);
-      if (result.refusal) return { refusal: result.refusal };
-      return remember(context, context.setup, result.setup);
-    }),
-    editWithinDrag: assign(({ context }, change: Edit) => {
-      const result = edit(context.setup, change, context);
-      if (result.refusal) return { refusal: result.refusal };
-      return { setup: result.setup, refusal: undefined };
-    }),
-    beginDrag: assign(({ context }) => ({ dragFrom: context.setup })),
-    endDrag: assign(({ context }) => ({
-      ...remember(context, context.dragFrom ?? context.setup, context.setup),
-      dragFrom: undefined,
-    })),
-    cancelDrag: assign(({ context }) => ({
-      setup: context.dragFrom ?? context.setup,
-      dragFrom: undefined,
-      refusal: undefined,
-    })),
-    undo: assign(({ context }) => {
-      const before = context.past.at(-1);
-      if (!before) return {};
-      const future = [...context.future, context.setup];
-      return { setup: before, past: context.past.slice(0, -1), future, refusal: undefined };
-    }),
-    redo: assign(({ context }) => {
-      const after = context.future.at(-1);
-      if (!after) return {};
-      const past = [...context.past, context.setup];
-      return { setup: after, past, future: context.future.slice(0, -1), refusal: undefined };
-    }),
-  },
-}).createMachine({
   id: 'board',
   context: ({ input }) => ({
     setup: input.setup,
@@ -110,26 +101,42 @@ export const boardMachine = machineSetup({
   states: {
     still: {
       on: {
-        'control.set': { actions: { type: 'edit', params: ({ event }) => event } },
-        'control.step': { actions: { type: 'edit', params: ({ event }) => event } },
-        'control.reset': { actions: { type: 'edit', params: ({ event }) => event } },
-        'board.reset': { actions: { type: 'edit', params: ({ event }) => event } },
-        'cord.connect': { actions: { type: 'edit', params: ({ event }) => event } },
-        'cord.remove': { actions: { type: 'edit', params: ({ event }) => event } },
-        'setup.load': { actions: { type: 'edit', params: ({ event }) => event } },
-        undo: { actions: 'undo' },
-        redo: { actions: 'redo' },
-        'drag.begin': { target: 'dragging', actions: 'beginDrag' },
+        'control.set': { actions: assign(({ context, event }) => edited(context, event)) },
+        'control.step': { actions: assign(({ context, event }) => edited(context, event)) },
+        'control.reset': { actions: assign(({ context, event }) => edited(context, event)) },
+        'board.reset': { actions: assign(({ context, event }) => edited(context, event)) },
+        'cord.connect': { actions: assign(({ context, event }) => edited(context, event)) },
+        'cord.remove': { actions: assign(({ context, event }) => edited(context, event)) },
+        'setup.load': { actions: assign(({ context, event }) => edited(context, event)) },
+        undo: { actions: assign(({ context }) => undone(context)) },
+        redo: { actions: assign(({ context }) => redone(context)) },
+        'drag.begin': {
+          target: 'dragging',
+          actions: assign(({ context }) => ({ dragFrom: context.setup })),
+        },
       },
     },
     dragging: {
       on: {
-        'control.set': { actions: { type: 'editWithinDrag', params: ({ event }) => event } },
-        'control.step': { actions: { type: 'editWithinDrag', params: ({ event }) => event } },
-        'cord.connect': { actions: { type: 'editWithinDrag', params: ({ event }) => event } },
-        'cord.remove': { actions: { type: 'editWithinDrag', params: ({ event }) => event } },
-        'drag.end': { target: 'still', actions: 'endDrag' },
-        'drag.cancel': { target: 'still', actions: 'cancelDrag' },
+        'control.set': { actions: assign(({ context, event }) => dragged(context, event)) },
+        'control.step': { actions: assign(({ context, event }) => dragged(context, event)) },
+        'cord.connect': { actions: assign(({ context, event }) => dragged(context, event)) },
+        'cord.remove': { actions: assign(({ context, event }) => dragged(context, event)) },
+        'drag.end': {
+          target: 'still',
+          actions: assign(({ context }) => ({
+            ...remember(context, context.dragFrom ?? context.setup, context.setup),
+            dragFrom: undefined,
+          })),
+        },
+        'drag.cancel': {
+          target: 'still',
+          actions: assign(({ context }) => ({
+            setup: context.dragFrom ?? context.setup,
+            dragFrom: undefined,
+            refusal: undefined,
+          })),
+        },
       },
     },
   },
