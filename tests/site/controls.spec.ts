@@ -232,3 +232,38 @@ test('what was moved is read out once, about half a second after the last of sev
   expect(heard[0]).toBeGreaterThan(450);
   expect(heard[0]).toBeLessThan(1500);
 });
+
+test('the wheel turns a control that has the focus, and only that', async ({ page }) => {
+  await page.goto('/');
+  await expect(page.locator('astro-island[ssr]')).toHaveCount(0);
+  const fader = page.locator('.sheet [data-address="desk.ch3.fader"]');
+  await fader.hover();
+  await page.mouse.wheel(0, 100);
+  await expect(fader).toHaveAttribute('aria-valuetext', '0.0 decibels');
+  await fader.focus();
+  await fader.hover();
+  const scrolled = await page.evaluate(() => scrollY);
+  await page.mouse.wheel(0, 100);
+  await expect(fader).toHaveAttribute('aria-valuetext', 'minus 0.5 decibels');
+  expect(await page.evaluate(() => scrollY)).toBe(scrolled);
+});
+
+test('what is typed and is no number is said to be none, and stays to be mended', async ({
+  page,
+}) => {
+  await page.goto('/');
+  await expect(page.locator('astro-island[ssr]')).toHaveCount(0);
+  const figure = page.getByLabel('fader in dB');
+  await figure.fill('loud');
+  await figure.press('Enter');
+  await expect(page.locator('.figure-word').filter({ hasText: 'found “loud”' })).toBeVisible();
+  await expect(figure).toHaveAttribute('aria-invalid', 'true');
+  await expect(figure).toHaveValue('loud');
+  await figure.fill('-6');
+  await figure.press('Enter');
+  await expect(figure).toHaveAttribute('aria-invalid', 'false');
+  await expect(page.locator('.sheet [data-address="desk.ch3.fader"]')).toHaveAttribute(
+    'aria-valuetext',
+    'minus 6.0 decibels',
+  );
+});

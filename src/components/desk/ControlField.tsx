@@ -13,6 +13,7 @@ import { FieldLabel } from './FieldLabel.tsx';
 import { GainField } from './GainField.tsx';
 import { openByArrow } from './open-by-arrow.ts';
 import type { Hands, Scene } from './scene.ts';
+import { stepByWheel } from './step-by-wheel.ts';
 
 interface Props<C extends Control> {
   control: C;
@@ -71,7 +72,7 @@ function PanField({ control, scene, hands }: Props<PanControl>) {
   const step = (by: number) => hands.send({ type: 'control.step', address, by });
   return (
     <div class="field">
-      <FieldLabel id={id} control={control} isLocked={isLocked} />
+      <FieldLabel id={id} control={control} scene={scene} hands={hands} />
       <div class="gain">
         <button
           type="button"
@@ -104,6 +105,7 @@ function PanField({ control, scene, hands }: Props<PanControl>) {
             hands.send({ type: 'control.set', address, value: Number(currentTarget.value) });
           }}
           onDblClick={() => hands.send({ type: 'control.reset', address })}
+          onWheel={(event) => stepByWheel(event, (up) => step(up * PAN_STEP))}
         />
         <button
           type="button"
@@ -162,7 +164,7 @@ function SelectField({ control, scene, hands }: Props<ChoiceControl | CordContro
   const id = `${scene.id}-${address}`;
   return (
     <div class="field">
-      <FieldLabel id={id} control={control} isLocked={isLocked} />
+      <FieldLabel id={id} control={control} scene={scene} />
       <select
         id={id}
         value={String(valueAt(scene.setup, address))}

@@ -15,7 +15,7 @@ import type { Sections } from '../../drawing/room-rows.ts';
 import { scaleIn } from '../../text/index.ts';
 import { DeskBar } from './DeskBar.tsx';
 import { DeskPicture } from './DeskPicture.tsx';
-import { Listen } from './Listen.tsx';
+import { drawer } from './drawer.tsx';
 import { laterView } from './later-view.tsx';
 import { useLevelUnit } from './level-unit.ts';
 import { OwnerSheet } from './OwnerSheet.tsx';
@@ -29,6 +29,14 @@ import type { RunningBoard } from './use-board.ts';
 import { useNarrow } from './use-narrow.ts';
 
 const Announcer = laterView(undefined, async () => (await import('./Announcer.tsx')).Announcer);
+const Listen = drawer(
+  { kind: 'listen', name: 'Listening', button: 'Listen to this desk', what: 'The players' },
+  async () => (await import('./ListenPanel.tsx')).ListenPanel,
+);
+const Patch = drawer(
+  { kind: 'patch', name: 'Cords', button: 'Plug cords by hand', what: 'The jacks' },
+  async () => (await import('./PatchPanel.tsx')).PatchPanel,
+);
 const PathTable = laterView('The ways', async () => (await import('./PathTable.tsx')).PathTable);
 
 interface Props {
@@ -52,7 +60,7 @@ interface Props {
 /** A desk that one can turn: its drawing, a sheet with every control, the levels at the outputs, the ways as text. */
 export function Desk({ id, board, follow, onFollow, show, home, Room, below, children }: Props) {
   const { snapshot, solution, send } = board;
-  const { setup, locked } = snapshot.context;
+  const { setup, locked, start } = snapshot.context;
   const root = useRef<HTMLDivElement>(null);
   const isNarrow = useNarrow(root);
   const firstOnWay = () => ownersOnWay(setup, solution, follow)[0] ?? DESK_MAIN;
@@ -79,8 +87,19 @@ export function Desk({ id, board, follow, onFollow, show, home, Room, below, chi
   }, [follow, output, way]);
   const light = useMemo(() => lightOf(solution, followed), [solution, followed]);
   const scene = useMemo(
-    (): Scene => ({ id, setup, solution, follow, followed, light, selected, locked, scale }),
-    [id, setup, solution, follow, followed, light, selected, locked, scale],
+    (): Scene => ({
+      id,
+      setup,
+      solution,
+      follow,
+      followed,
+      light,
+      selected,
+      locked,
+      scale,
+      start: start.rig === setup.rig ? start : undefined,
+    }),
+    [id, setup, solution, follow, followed, light, selected, locked, scale, start],
   );
   // A bus that is opened leaves the strip that stands beside it where it is.
   const only = isNarrow ? lastStrip.current : undefined;
@@ -135,7 +154,10 @@ export function Desk({ id, board, follow, onFollow, show, home, Room, below, chi
         <OwnerSheet scene={scene} hands={hands} />
         <div class="heard-at-outputs">
           <ReadOuts scene={scene} />
-          <Listen scene={scene} />
+          <div class="drawers">
+            <Listen scene={scene} />
+            <Patch scene={scene} hands={hands} />
+          </div>
           <section class="ways" aria-label="Ways as text">
             <h4>Ways as text</h4>
             <PathTable scene={scene} hands={hands} />

@@ -10,11 +10,14 @@ import { controlText, spokenControl } from '../../text/index.ts';
 import { FieldLabel } from './FieldLabel.tsx';
 import { readNumber } from './read-number.ts';
 import type { Hands, Scene } from './scene.ts';
+import { stepByWheel } from './step-by-wheel.ts';
 
 /** Steps of a gain in dB: arrow, arrow with Shift, page. */
 const STEP = 0.5;
 const FINE_STEP = 0.1;
 const PAGE = 6;
+/** Within this many dB of unity what is dragged falls into place there. */
+const DETENT = 0.6;
 /** Positions of a range that moves on the fader's taper. */
 const TRAVEL = 1000;
 
@@ -37,6 +40,8 @@ export function GainField({ control, scene, hands }: Props) {
   const id = `${scene.id}-${address}`;
   const figure = useRef<HTMLInputElement>(null);
   const isDragging = useRef(false);
+  // Shift leaves what is dragged free of the detent.
+  const isFree = useRef(false);
   const step = (by: number) => hands.send({ type: 'control.step', address, by });
   const set = (next: number) => hands.send({ type: 'control.set', address, value: next });
   const endDrag = () => {
@@ -69,7 +74,7 @@ export function GainField({ control, scene, hands }: Props) {
 
   return (
     <div class="field">
-      <FieldLabel id={id} control={control} isLocked={isLocked} />
+      <FieldLabel id={id} control={control} scene={scene} hands={hands} />
       <div class="gain">
         <button
           type="button"
@@ -91,17 +96,24 @@ export function GainField({ control, scene, hands }: Props) {
           data-address={address}
           disabled={isLocked}
           onKeyDown={onKeyDown}
-          onPointerDown={() => {
+          onPointerDown={(event) => {
+            isFree.current = event.shiftKey;
             isDragging.current = true;
             hands.send({ type: 'drag.begin' });
+          }}
+          onPointerMove={(event) => {
+            isFree.current = event.shiftKey;
           }}
           onPointerUp={endDrag}
           onPointerCancel={endDrag}
           onInput={({ currentTarget }) => {
             const at = Number(currentTarget.value);
-            set(closes ? Math.round(faderGain(at / TRAVEL) * 10) / 10 : at);
+            const wanted = closes ? Math.round(faderGain(at / TRAVEL) * 10) / 10 : at;
+            const isAtUnity = isDragging.current && !isFree.current && Math.abs(wanted) < DETENT;
+            set(isAtUnity ? 0 : wanted);
           }}
           onDblClick={() => hands.send({ type: 'control.reset', address })}
+          onWheel={(event) => stepByWheel(event, (up) => step(up * STEP))}
         />
         <button
           type="button"
@@ -135,28 +147,46 @@ interface FigureProps {
 /** The figure of a gain, which can be typed over. Enter takes it, Escape leaves it as it was. */
 function Figure({ field, text, label, isLocked, onEnter }: FigureProps) {
   const [draft, setDraft] = useState<string | undefined>(undefined);
-  const take = () => {
-    const value = draft === undefined ? undefined : readNumber(draft);
-    if (value !== undefined) onEnter(value);
+  const [isRefused, setRefused] = useState(false);
+  const leave = () => {
     setDraft(undefined);
+    setRefused(false);
+  };
+  const take = () => {
+    const isEmpty = draft === undefined || draft.trim() === '';
+    const value = isEmpty ? undefined : readNumber(draft);
+    // What was typed stays, to be mended.
+    if (value === undefined && !isEmpty) {
+      setRefused(true);
+      return;
+    }
+    if (value !== undefined) onEnter(value);
+    leave();
   };
   return (
-    <input
-      ref={field}
-      class="figure-field"
-      type="text"
-      inputMode="text"
-      autocomplete="off"
-      aria-label={label}
-      value={draft ?? text}
-      disabled={isLocked}
-      onFocus={({ currentTarget }) => currentTarget.select()}
-      onInput={({ currentTarget }) => setDraft(currentTarget.value)}
-      onBlur={take}
-      onKeyDown={(event) => {
-        if (event.key === 'Enter') take();
-        if (event.key === 'Escape') setDraft(undefined);
-      }}
-    />
+    <>
+      <input
+        ref={field}
+        class="figure-field"
+        type="text"
+        inputMode="text"
+        autocomplete="off"
+        aria-label={label}
+        aria-invalid={isRefused}
+        value={draft ?? text}
+        disabled={isLocked}
+        onFocus={({ currentTarget }) => currentTarget.select()}
+        onInput={({ currentTarget }) => setDraft(currentTarget.value)}
+        onBlur={take}
+        onKeyDown={(event) => {
+          if (event.key === 'Enter') take();
+          if (event.key === 'Escape') leave();
+        }}
+      />
+      <span class="figure-word" role="alert">
+        {isRefused &&
+          `Expected a number such as −6, or “closed”; found “${draft?.slice(0, 20)}”. Escape brings back ${text}.`}
+      </span>
+    </>
   );
 }

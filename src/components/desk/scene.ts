@@ -16,6 +16,8 @@ export interface Scene {
   /** What is open in the sheet beside the drawing. */
   readonly selected: Owner | undefined;
   readonly locked: ReadonlySet<Address>;
+  /** Where a reset leads; nothing where there are no hands, or another rig was loaded. */
+  readonly start?: Setup | undefined;
   /** What its levels are read in. */
   readonly scale: LevelScale;
 }
