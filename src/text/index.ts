@@ -2,6 +2,7 @@
 
 export { claimSentence, heardSentence, probeText, shownSentence } from './claims.ts';
 export { cutSentence, elsewhereSentences, shortOption } from './desk-states.ts';
+export { differenceLines, type LevelDifference, levelDifferences } from './differences.ts';
 export { findingSentence, mendingSentence, severityWord } from './findings.ts';
 export {
   inUnit,

@@ -23,7 +23,9 @@ const RecallSheet = laterView(
 const RoomPicture = laterView(
   'The box and the rack',
   async () => (await import('./RoomPicture.tsx')).RoomPicture,
-  ({ desk, scene, hands }) => <DeskPicture drawing={desk} scene={scene} hands={hands} />,
+  ({ desk, scene, hands, marks }) => (
+    <DeskPicture drawing={desk} scene={scene} hands={hands} marks={marks} />
+  ),
 );
 const setupExchange = new Later(() => import('./setup-exchange.ts'));
 

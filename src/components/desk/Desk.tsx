@@ -8,6 +8,7 @@ import {
   type Owner,
   outputPlace,
   type Rig,
+  simulate,
 } from '../../../simulator/index.ts';
 import { layOut } from '../../drawing/lay-out.ts';
 import { type Followed, lightOf } from '../../drawing/light.ts';
@@ -15,6 +16,7 @@ import type { Sections } from '../../drawing/room-rows.ts';
 import { scaleIn } from '../../text/index.ts';
 import { DeskBar } from './DeskBar.tsx';
 import { DeskPicture } from './DeskPicture.tsx';
+import type { Against } from './DifferencePanel.tsx';
 import { drawer } from './drawer.tsx';
 import { laterView } from './later-view.tsx';
 import { useLevelUnit } from './level-unit.ts';
@@ -23,7 +25,7 @@ import { ownersOnWay, ownersToShow } from './owners-to-show.ts';
 import { ReadOuts } from './ReadOuts.tsx';
 import type { RoomProps } from './RoomPicture.tsx';
 import { SectionButtons } from './SectionButtons.tsx';
-import type { Hands, Scene } from './scene.ts';
+import { type Comparison, type Hands, type Scene, stillScene } from './scene.ts';
 import { hasOwner } from './sheet.ts';
 import type { RunningBoard } from './use-board.ts';
 import { useNarrow } from './use-narrow.ts';
@@ -36,6 +38,15 @@ const Listen = drawer(
 const Patch = drawer(
   { kind: 'patch', name: 'Cords', button: 'Plug cords by hand', what: 'The jacks' },
   async () => (await import('./PatchPanel.tsx')).PatchPanel,
+);
+const Differences = drawer(
+  {
+    kind: 'difference',
+    name: 'What differs',
+    button: 'Compare with before',
+    what: 'The differences',
+  },
+  async () => (await import('./DifferencePanel.tsx')).DifferencePanel,
 );
 const PathTable = laterView('The ways', async () => (await import('./PathTable.tsx')).PathTable);
 
@@ -51,6 +62,8 @@ interface Props {
   home?: Board | undefined;
   /** Draws the desk with box and rack around it, each of which can be folded then. Left out, it is drawn alone. */
   Room?: ComponentType<RoomProps> | undefined;
+  /** What it can be compared with, besides what stood before. */
+  others?: readonly Against[] | undefined;
   /** More to stand below the levels at the outputs. */
   below?: ((scene: Scene, hands: Hands) => ComponentChildren) | undefined;
   /** More for the bar above the drawing. */
@@ -58,7 +71,8 @@ interface Props {
 }
 
 /** A desk that one can turn: its drawing, a sheet with every control, the levels at the outputs, the ways as text. */
-export function Desk({ id, board, follow, onFollow, show, home, Room, below, children }: Props) {
+export function Desk(props: Props) {
+  const { id, board, follow, onFollow, show, home, Room, others, below, children } = props;
   const { snapshot, solution, send } = board;
   const { setup, locked, start } = snapshot.context;
   const root = useRef<HTMLDivElement>(null);
@@ -71,6 +85,7 @@ export function Desk({ id, board, follow, onFollow, show, home, Room, below, chi
   if (isStripOf(setup.rig, selected)) lastStrip.current = selected;
 
   const [output, setOutput] = useState<string>();
+  const [comparison, compare] = useState<Comparison>();
   const [way, setWay] = useState<ReadonlySet<Address>>();
   const open = useCallback((owner: Owner, control?: Address) => {
     setSelected(owner);
@@ -79,7 +94,7 @@ export function Desk({ id, board, follow, onFollow, show, home, Room, below, chi
   const unit = useLevelUnit();
   const scale = useMemo(() => scaleIn(setup.rig, unit), [setup.rig, unit]);
   // They stay the same until something changes, for what compares them.
-  const hands = useMemo((): Hands => ({ send, open, light: setWay }), [send, open]);
+  const hands = useMemo((): Hands => ({ send, open, light: setWay, compare }), [send, open]);
   const followed = useMemo((): Followed => {
     if (way) return { kind: 'way', source: follow, places: way };
     if (output) return { kind: 'output', output: outputPlace(output) };
@@ -100,6 +115,26 @@ export function Desk({ id, board, follow, onFollow, show, home, Room, below, chi
       start: start.rig === setup.rig ? start : undefined,
     }),
     [id, setup, solution, follow, followed, light, selected, locked, scale, start],
+  );
+  const instead = comparison?.instead;
+  const picture = {
+    scene: useMemo(
+      () =>
+        instead ? stillScene({ ...scene, setup: instead, solution: simulate(instead) }) : scene,
+      [instead, scene],
+    ),
+    hands: instead ? undefined : hands,
+    marks: comparison?.marks,
+  };
+  const { past } = snapshot.context;
+  const last = past.at(-1);
+  const against = useMemo(
+    () => [
+      ...(last && last.rig === setup.rig ? [{ name: 'before the last move', setup: last }] : []),
+      ...(start.rig === setup.rig ? [{ name: 'how it stood at first', setup: start }] : []),
+      ...(others ?? []),
+    ],
+    [last, start, setup.rig, others],
   );
   // A bus that is opened leaves the strip that stands beside it where it is.
   const only = isNarrow ? lastStrip.current : undefined;
@@ -146,17 +181,21 @@ export function Desk({ id, board, follow, onFollow, show, home, Room, below, chi
           !Room && desk.width < WIDE ? 'desk-work desk-work-beside' : 'desk-work desk-work-under'
         }
       >
-        {Room ? (
-          <Room desk={desk} sections={sections} scene={scene} hands={hands} />
-        ) : (
-          <DeskPicture drawing={desk} scene={scene} hands={hands} />
-        )}
+        <div>
+          {instead && <p class="drawn-instead">The other setup is drawn. It cannot be turned.</p>}
+          {Room ? (
+            <Room desk={desk} sections={sections} {...picture} />
+          ) : (
+            <DeskPicture drawing={desk} {...picture} />
+          )}
+        </div>
         <OwnerSheet scene={scene} hands={hands} />
         <div class="heard-at-outputs">
           <ReadOuts scene={scene} />
           <div class="drawers">
             <Listen scene={scene} />
             <Patch scene={scene} hands={hands} />
+            <Differences scene={scene} hands={hands} drawing={desk} against={against} />
           </div>
           <section class="ways" aria-label="Ways as text">
             <h4>Ways as text</h4>

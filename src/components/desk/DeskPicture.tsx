@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useRef } from 'preact/hooks';
 import { type Owner, outputPlace } from '../../../simulator/index.ts';
-import type { Drawing } from '../../drawing/drawing.ts';
+import type { Drawing, Point } from '../../drawing/drawing.ts';
 import { sourceName } from '../../text/index.ts';
 import { DeskDrawing } from './DeskDrawing.tsx';
 import { LightScale } from './LightScale.tsx';
@@ -11,14 +11,16 @@ import { useInView } from './use-in-view.ts';
 interface Props {
   drawing: Drawing;
   scene: Scene;
-  hands: Hands;
+  hands: Hands | undefined;
+  /** Where something is marked that stands elsewhere in another setup. */
+  marks?: readonly Point[] | undefined;
   /** What is brought into sight when it is opened; the columns of the desk when left out. */
   columns?: readonly { readonly owner: Owner; readonly x: number }[] | undefined;
   children?: ComponentChildren;
 }
 
 /** The drawing of a desk in a box of its own, which scrolls sideways where the drawing is wider. */
-export function DeskPicture({ drawing, scene, hands, columns, children }: Props) {
+export function DeskPicture({ drawing, scene, hands, marks, columns, children }: Props) {
   const box = useRef<HTMLElement>(null);
   useInView(box, columns ?? drawing.columns, scene.selected);
   return (
@@ -30,6 +32,9 @@ export function DeskPicture({ drawing, scene, hands, columns, children }: Props)
         name={`The desk, with ${litName(scene)} lit. The ways stand as text under “Ways as text”.`}
       >
         {children}
+        {marks?.map(({ x, y }) => (
+          <circle key={`${x} ${y}`} class="difference-mark" cx={x} cy={y} r={17} />
+        ))}
       </DeskDrawing>
       <LightScale />
     </section>

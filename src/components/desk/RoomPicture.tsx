@@ -1,5 +1,5 @@
 import { useMemo } from 'preact/hooks';
-import type { Drawing } from '../../drawing/drawing.ts';
+import type { Drawing, Point } from '../../drawing/drawing.ts';
 import { drawRoom } from '../../drawing/room.ts';
 import type { Sections } from '../../drawing/room-rows.ts';
 import { ColumnView } from './ColumnView.tsx';
@@ -15,11 +15,12 @@ export interface RoomProps {
   desk: Drawing;
   sections: Sections;
   scene: Scene;
-  hands: Hands;
+  hands: Hands | undefined;
+  marks?: readonly Point[] | undefined;
 }
 
 /** A desk with the box above it and the rack beside it, so that a source can be followed from its track. */
-export function RoomPicture({ desk, sections, scene, hands }: RoomProps) {
+export function RoomPicture({ desk, sections, scene, hands, marks }: RoomProps) {
   const { setup } = scene;
   // Where things hang is up to cords and switches; a level that is turned leaves it as it is.
   const routing = routingOf(setup);
@@ -29,7 +30,7 @@ export function RoomPicture({ desk, sections, scene, hands }: RoomProps) {
   );
   const columns = [...room.desk.columns, ...room.box.map(({ column }) => column), ...room.devices];
   return (
-    <DeskPicture drawing={room.desk} scene={scene} hands={hands} columns={columns}>
+    <DeskPicture drawing={room.desk} scene={scene} hands={hands} marks={marks} columns={columns}>
       {room.cords.map((cord) => (
         <CordSymbol key={cord.input} cord={cord} scene={scene} hands={hands} />
       ))}

@@ -29,13 +29,26 @@ export function TaskDesk({ scenario }: { scenario: Scenario }) {
     const verdict = grade(scenario, checked.board);
     return { verdict, sentence: verdictSentence(verdict), VerdictView };
   }, [scenario, checked, judging.there]);
+  // The solution gives nothing away once the task was checked.
+  const isChecked = checked !== undefined;
+  const others = useMemo(
+    () => (isChecked ? [{ name: 'one solution', setup: { rig, board: solution } }] : undefined),
+    [isChecked, rig, solution],
+  );
   return (
     <section class="task" aria-labelledby={`${id}-title`}>
       <h3 id={`${id}-title`}>{title}</h3>
       {brief.map((words) => (
         <p key={words}>{words}</p>
       ))}
-      <Desk id={id} board={board} follow={follow} onFollow={setFollow} show={show} />
+      <Desk
+        id={id}
+        board={board}
+        follow={follow}
+        onFollow={setFollow}
+        show={show}
+        others={others}
+      />
       <div class="task-bar">
         <button type="button" class="button-main" onClick={check}>
           Check

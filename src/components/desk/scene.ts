@@ -1,4 +1,5 @@
 import type { Address, BoardEvent, Owner, Setup, Solution } from '../../../simulator/index.ts';
+import type { Point } from '../../drawing/drawing.ts';
 import { type Followed, type Light, lightOf } from '../../drawing/light.ts';
 import type { LevelScale } from '../../text/index.ts';
 
@@ -36,6 +37,14 @@ export function stillScene(
   };
 }
 
+/** What the drawing shows of a comparison with another setup. */
+export interface Comparison {
+  /** Where controls are drawn that stand elsewhere there. */
+  readonly marks: readonly Point[];
+  /** The other setup, where it is drawn in place of the present one. */
+  readonly instead: Setup | undefined;
+}
+
 /** What a person can do with a desk. */
 export interface Hands {
   readonly send: (event: BoardEvent) => void;
@@ -43,4 +52,6 @@ export interface Hands {
   readonly open: (owner: Owner, control?: Address) => void;
   /** Lights one way alone, by the places that it passes; nothing lights all that is followed again. */
   readonly light: (places: ReadonlySet<Address> | undefined) => void;
+  /** Marks what differs from another setup, and draws that instead where asked. */
+  readonly compare: (comparison: Comparison | undefined) => void;
 }
