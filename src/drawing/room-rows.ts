@@ -16,10 +16,11 @@ import {
 } from '../../simulator/index.ts';
 import { FADER, type Row } from './rows.ts';
 
-/** Which sections are drawn around the desk. */
+/** Which sections are drawn: around the desk, and which parts of the desk are not, by name. */
 export interface Sections {
   readonly box: boolean;
   readonly rack: boolean;
+  readonly folded: readonly string[];
 }
 
 /**

@@ -24,7 +24,7 @@ import { bayRoom } from '../simulator/bay-room.ts';
 import { addressesOf, crowdedPairs, handlesOf, liesOn, ownWires, pointsOf } from './geometry.ts';
 
 const { rigs, bench } = readCourse();
-const ALL = { box: true, rack: true };
+const ALL = { box: true, rack: true, folded: [] };
 const roomOf = (setup: Setup) => drawRoom(setup, layOut(setup.rig), ALL);
 const benchRigs = bench.map(({ rig }) => rigs.get(rig) as Rig);
 const netLoft = rigs.get('net-loft') as Rig;
@@ -228,7 +228,7 @@ test('drawRoom() leaves the desk where it is, and columns of the box where they 
 
 test('drawRoom() with all folded is the desk alone', () => {
   const desk = layOut(netLoft);
-  const room = drawRoom({ rig: netLoft, board: {} }, desk, { box: false, rack: false });
+  const room = drawRoom({ rig: netLoft, board: {} }, desk, { box: false, rack: false, folded: [] });
   expect(room).toEqual({ desk, box: [], cords: [], devices: [] });
 });
 

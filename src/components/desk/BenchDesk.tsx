@@ -1,5 +1,6 @@
 import { useRef, useState } from 'preact/hooks';
 import { movesBetween, type Rig, type Setup } from '../../../simulator/index.ts';
+import { openOwners } from '../../drawing/desk-parts.ts';
 import { SETUP_FRAGMENT } from '../../share/setup-fragment.ts';
 import { BenchWord, type Word } from './BenchWord.tsx';
 import { Desk } from './Desk.tsx';
@@ -8,6 +9,7 @@ import { Later, useLater } from './later.ts';
 import { Measurements } from './later-measurements.ts';
 import { laterView } from './later-view.tsx';
 import { NotThereYet } from './NotThereYet.tsx';
+import { SectionButtons } from './SectionButtons.tsx';
 import { useAskBeforeLeaving } from './use-ask-before-leaving.ts';
 import { useBoard } from './use-board.ts';
 import { useFragment } from './use-fragment.ts';
@@ -27,6 +29,7 @@ const RoomPicture = laterView(
     <DeskPicture drawing={desk} scene={scene} hands={hands} marks={marks} />
   ),
 );
+const ROOM = { Picture: RoomPicture, Buttons: SectionButtons, openOwners };
 const setupExchange = new Later(() => import('./setup-exchange.ts'));
 
 const standsAlike = (one: Setup, other: Setup): boolean =>
@@ -98,7 +101,7 @@ export function BenchDesk({ rig, rooms }: BenchProps) {
         board={board}
         follow={follow}
         onFollow={setWanted}
-        Room={RoomPicture}
+        room={ROOM}
         below={(scene, hands) => (
           <>
             <FindingsList scene={scene} hands={hands} onFollow={setWanted} />

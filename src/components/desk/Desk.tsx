@@ -24,7 +24,7 @@ import { OwnerSheet } from './OwnerSheet.tsx';
 import { ownersOnWay, ownersToShow } from './owners-to-show.ts';
 import { ReadOuts } from './ReadOuts.tsx';
 import type { RoomProps } from './RoomPicture.tsx';
-import { SectionButtons } from './SectionButtons.tsx';
+import type { SectionsProps } from './SectionButtons.tsx';
 import { type Comparison, type Hands, type Scene, stillScene } from './scene.ts';
 import { hasOwner } from './sheet.ts';
 import type { RunningBoard } from './use-board.ts';
@@ -50,6 +50,14 @@ const Differences = drawer(
 );
 const PathTable = laterView('The ways', async () => (await import('./PathTable.tsx')).PathTable);
 
+/** How a desk is drawn with what is around it, and what chooses what of that is drawn. */
+interface Room {
+  readonly Picture: ComponentType<RoomProps>;
+  readonly Buttons: ComponentType<SectionsProps>;
+  /** The owners that are open, of the desk. */
+  readonly openOwners: (rig: Rig, folded: readonly string[]) => readonly Owner[];
+}
+
 interface Props {
   /** Sets this desk apart from others on the page. */
   id: string;
@@ -60,8 +68,8 @@ interface Props {
   show?: readonly Owner[] | undefined;
   /** Where “Start again” leads; to where the desk stood at first when left out. */
   home?: Board | undefined;
-  /** Draws the desk with box and rack around it, each of which can be folded then. Left out, it is drawn alone. */
-  Room?: ComponentType<RoomProps> | undefined;
+  /** Draws the desk with box and rack around it, and lets parts be folded. Left out, it is drawn alone. */
+  room?: Room | undefined;
   /** What it can be compared with, besides what stood before. */
   others?: readonly Against[] | undefined;
   /** More to stand below the levels at the outputs. */
@@ -72,7 +80,7 @@ interface Props {
 
 /** A desk that one can turn: its drawing, a sheet with every control, the levels at the outputs, the ways as text. */
 export function Desk(props: Props) {
-  const { id, board, follow, onFollow, show, home, Room, others, below, children } = props;
+  const { id, board, follow, onFollow, show, home, room, others, below, children } = props;
   const { snapshot, solution, send } = board;
   const { setup, locked, start } = snapshot.context;
   const root = useRef<HTMLDivElement>(null);
@@ -138,15 +146,20 @@ export function Desk(props: Props) {
   );
   // A bus that is opened leaves the strip that stands beside it where it is.
   const only = isNarrow ? lastStrip.current : undefined;
-  const desk = useMemo(
-    () => layOut(setup.rig, ownersToShow(setup.rig, show, only)),
-    [setup.rig, show, only],
-  );
   // On a narrow screen they are folded until they are asked for.
   const [asked, setAsked] = useState<Partial<Sections>>({});
   const sections = useMemo(
-    (): Sections => ({ box: !isNarrow, rack: !isNarrow, ...asked }),
+    (): Sections => ({ box: !isNarrow, rack: !isNarrow, folded: [], ...asked }),
     [isNarrow, asked],
+  );
+  const { folded } = sections;
+  const shown = useMemo(
+    () => (room && folded.length > 0 ? room.openOwners(setup.rig, folded) : show),
+    [room, setup.rig, folded, show],
+  );
+  const desk = useMemo(
+    () => layOut(setup.rig, ownersToShow(setup.rig, shown, only)),
+    [setup.rig, shown, only],
   );
   return (
     <div
@@ -173,18 +186,18 @@ export function Desk(props: Props) {
           setOutput(id);
         }}
       >
-        {Room && <SectionButtons sections={sections} onChange={setAsked} />}
+        {room && <room.Buttons rig={setup.rig} sections={sections} onChange={setAsked} />}
         {children}
       </DeskBar>
       <div
         class={
-          !Room && desk.width < WIDE ? 'desk-work desk-work-beside' : 'desk-work desk-work-under'
+          !room && desk.width < WIDE ? 'desk-work desk-work-beside' : 'desk-work desk-work-under'
         }
       >
         <div>
           {instead && <p class="drawn-instead">The other setup is drawn. It cannot be turned.</p>}
-          {Room ? (
-            <Room desk={desk} sections={sections} {...picture} />
+          {room ? (
+            <room.Picture desk={desk} sections={sections} {...picture} />
           ) : (
             <DeskPicture drawing={desk} {...picture} />
           )}

@@ -4,9 +4,11 @@ import { type Owner, outputPlace } from '../../../simulator/index.ts';
 import type { Drawing, Point } from '../../drawing/drawing.ts';
 import { sourceName } from '../../text/index.ts';
 import { DeskDrawing } from './DeskDrawing.tsx';
-import { LightScale } from './LightScale.tsx';
+import { laterView } from './later-view.tsx';
 import type { Hands, Scene } from './scene.ts';
 import { useInView } from './use-in-view.ts';
+
+const LightScale = laterView(undefined, async () => (await import('./LightScale.tsx')).LightScale);
 
 interface Props {
   drawing: Drawing;

@@ -1,4 +1,5 @@
 import { useMemo } from 'preact/hooks';
+import { deskParts, openOwners } from '../../drawing/desk-parts.ts';
 import type { Drawing, Point } from '../../drawing/drawing.ts';
 import { drawRoom } from '../../drawing/room.ts';
 import type { Sections } from '../../drawing/room-rows.ts';
@@ -6,6 +7,7 @@ import { ColumnView } from './ColumnView.tsx';
 import { CordSymbol } from './CordSymbol.tsx';
 import { DeskPicture } from './DeskPicture.tsx';
 import { DeviceView } from './DeviceView.tsx';
+import { FoldedOwners } from './FoldedOwners.tsx';
 import { GoalSymbol } from './GoalSymbol.tsx';
 import { PluginSymbol } from './PluginSymbol.tsx';
 import type { Hands, Scene } from './scene.ts';
@@ -28,24 +30,31 @@ export function RoomPicture({ desk, sections, scene, hands, marks }: RoomProps) 
     () => drawRoom({ rig: setup.rig, board: routing }, desk, sections),
     [setup.rig, routing, desk, sections],
   );
+  const open = openOwners(setup.rig, sections.folded);
+  const folded = deskParts(setup.rig)
+    .flatMap(({ owners }) => owners)
+    .filter((owner) => sections.folded.length > 0 && !open.includes(owner));
   const columns = [...room.desk.columns, ...room.box.map(({ column }) => column), ...room.devices];
   return (
-    <DeskPicture drawing={room.desk} scene={scene} hands={hands} marks={marks} columns={columns}>
-      {room.cords.map((cord) => (
-        <CordSymbol key={cord.input} cord={cord} scene={scene} hands={hands} />
-      ))}
-      {room.box.map(({ column, plugins, goal }) => (
-        <g key={column.owner}>
-          <ColumnView column={column} scene={scene} hands={hands} />
-          {plugins.map((mark) => (
-            <PluginSymbol key={mark.address} mark={mark} scene={scene} hands={hands} />
-          ))}
-          <GoalSymbol goal={goal} hands={hands} />
-        </g>
-      ))}
-      {room.devices.map((device) => (
-        <DeviceView key={device.owner} device={device} scene={scene} hands={hands} />
-      ))}
-    </DeskPicture>
+    <>
+      <DeskPicture drawing={room.desk} scene={scene} hands={hands} marks={marks} columns={columns}>
+        {room.cords.map((cord) => (
+          <CordSymbol key={cord.input} cord={cord} scene={scene} hands={hands} />
+        ))}
+        {room.box.map(({ column, plugins, goal }) => (
+          <g key={column.owner}>
+            <ColumnView column={column} scene={scene} hands={hands} />
+            {plugins.map((mark) => (
+              <PluginSymbol key={mark.address} mark={mark} scene={scene} hands={hands} />
+            ))}
+            <GoalSymbol goal={goal} hands={hands} />
+          </g>
+        ))}
+        {room.devices.map((device) => (
+          <DeviceView key={device.owner} device={device} scene={scene} hands={hands} />
+        ))}
+      </DeskPicture>
+      <FoldedOwners owners={folded} scene={scene} hands={hands} />
+    </>
   );
 }
