@@ -11,11 +11,14 @@ process.env['SITE_TEST_PORT'] ??= String(4400 + (process.pid % 500));
 const port = process.env['SITE_TEST_PORT'];
 
 const browser = await findBrowser();
+// Goldens are of one browser, the packaged one: others draw letters a little differently.
+process.env['SITE_TEST_BROWSER'] = browser.origin;
 if (isFirstReading) console.log(`Browser: ${browser.executablePath} (${browser.origin})`);
 
 export default defineConfig({
   testDir: '../site',
   testMatch: '**/*.spec.ts',
+  snapshotPathTemplate: '{testDir}/goldens/{arg}{ext}',
   outputDir: `${root}/node_modules/.cache/playwright`,
   fullyParallel: true,
   forbidOnly: Boolean(process.env['CI']),

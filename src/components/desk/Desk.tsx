@@ -48,6 +48,7 @@ const Differences = drawer(
   },
   async () => (await import('./DifferencePanel.tsx')).DifferencePanel,
 );
+const LightScale = laterView(undefined, async () => (await import('./LightScale.tsx')).LightScale);
 const PathTable = laterView('The ways', async () => (await import('./PathTable.tsx')).PathTable);
 
 /** How a desk is drawn with what is around it, and what chooses what of that is drawn. */
@@ -201,6 +202,7 @@ export function Desk(props: Props) {
           ) : (
             <DeskPicture drawing={desk} {...picture} />
           )}
+          <LightScale />
         </div>
         <OwnerSheet scene={scene} hands={hands} />
         <div class="heard-at-outputs">

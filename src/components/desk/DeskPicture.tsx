@@ -4,11 +4,8 @@ import { type Owner, outputPlace } from '../../../simulator/index.ts';
 import type { Drawing, Point } from '../../drawing/drawing.ts';
 import { sourceName } from '../../text/index.ts';
 import { DeskDrawing } from './DeskDrawing.tsx';
-import { laterView } from './later-view.tsx';
 import type { Hands, Scene } from './scene.ts';
 import { useInView } from './use-in-view.ts';
-
-const LightScale = laterView(undefined, async () => (await import('./LightScale.tsx')).LightScale);
 
 interface Props {
   drawing: Drawing;
@@ -38,7 +35,6 @@ export function DeskPicture({ drawing, scene, hands, marks, columns, children }:
           <circle key={`${x} ${y}`} class="difference-mark" cx={x} cy={y} r={17} />
         ))}
       </DeskDrawing>
-      <LightScale />
     </section>
   );
 }
