@@ -11,6 +11,8 @@ import { readCourse } from '../../src/course/index.ts';
 import { benchSetup } from './bench-setup.ts';
 import { growthExponent, medianMs, onceMs } from './measure.ts';
 import { equationsOf, mathjsRun, mlMatrixRun } from './other-solvers.ts';
+import { sweep } from './sweep.ts';
+import { sweptPages } from './swept-pages.ts';
 
 /** One line of the table. A bar that is the least allowed is held from above. */
 interface Line {
@@ -101,6 +103,28 @@ function measure(): Line[] {
   ];
 }
 
+/** A fader swept in a browser, on the largest desk of a lesson and on the bench. */
+async function measureSweeps(): Promise<Line[]> {
+  const [lesson, bench] = sweptPages();
+  const sweeps = await sweep([lesson, bench].filter((page) => page !== undefined));
+  if ('skipped' in sweeps) {
+    console.error(`SKIPPED: the fader sweep. ${sweeps.skipped}`);
+    return [];
+  }
+  return sweeps.flatMap(({ median, p95 }, index): Line[] => {
+    const where = `${index === 0 ? 'largest lesson desk' : 'bench'}, processor 4 times slower`;
+    return [
+      { what: `fader sweep, move to paint, ${where}, median`, value: median, unit: 'ms' },
+      {
+        what: `fader sweep, move to paint, ${where}, p95`,
+        value: p95,
+        unit: 'ms',
+        ...(index === 0 ? { bar: { most: 50 } } : {}),
+      },
+    ];
+  });
+}
+
 function verdictOf({ value, bar, unit }: Line): string {
   if (!bar) return '';
   const [limit, isMost] = 'most' in bar ? [bar.most, true] : [bar.least, false];
@@ -111,7 +135,7 @@ function verdictOf({ value, bar, unit }: Line): string {
 
 const figureOf = (value: number): string => (value >= 100 ? value.toFixed(0) : value.toFixed(3));
 
-const lines = measure();
+const lines = [...measure(), ...(await measureSweeps())];
 if (process.argv.includes('--json')) {
   const data = lines.map((line) => ({ ...line, verdict: verdictOf(line) }));
   console.log(JSON.stringify(data, null, 2));
