@@ -6,6 +6,8 @@ test('before and after the last move: in words, in figures, and marked in the dr
 }) => {
   await page.goto('/');
   await expect(page.locator('astro-island[ssr]')).toHaveCount(0);
+  // What opens below a desk comes to life a little later than the desk.
+  await page.waitForLoadState('networkidle');
   await page.getByRole('button', { name: 'Compare with before' }).click();
   const panel = page.locator('.differences');
   await expect(panel).toContainText('Every control stands alike.');

@@ -36,6 +36,8 @@ async function openBench(page: Page): Promise<void> {
   await keepContexts(page);
   await page.goto('/bench/');
   await expect(page.locator('astro-island[ssr]')).toHaveCount(0);
+  // What opens below a desk comes to life a little later than the desk.
+  await page.waitForLoadState('networkidle');
 }
 
 const listenButton = (part: Page | Locator) =>
@@ -95,6 +97,8 @@ test('it says what is heard at another output, and follows the desk', async ({ p
 test('by a desk with a control room one listens there at first', async ({ page }) => {
   await page.goto('/bench/split-desk/');
   await expect(page.locator('astro-island[ssr]')).toHaveCount(0);
+  // What opens below a desk comes to life a little later than the desk.
+  await page.waitForLoadState('networkidle');
   await start(page);
   await expect(page.getByLabel('Listen at')).toHaveValue('desk.control.out');
   await expect(status(page)).toContainText('You hear the control room', { timeout: 20_000 });
@@ -152,6 +156,8 @@ test('a browser without Web Audio says so, and the desk works', async ({ page })
   await page.addInitScript(() => Reflect.deleteProperty(globalThis, 'AudioContext'));
   await page.goto('/bench/');
   await expect(page.locator('astro-island[ssr]')).toHaveCount(0);
+  // What opens below a desk comes to life a little later than the desk.
+  await page.waitForLoadState('networkidle');
   await listenButton(page).click();
   await expect(page.locator('.listen')).toContainText('This browser has no Web Audio');
   await expect(buttonNamed(page, 'Start')).toHaveCount(0);

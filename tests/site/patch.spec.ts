@@ -10,6 +10,8 @@ const CELLO_IN = 'desk.ch3.in';
 async function openPatch(page: Page): Promise<void> {
   await page.goto('/');
   await expect(page.locator('astro-island[ssr]')).toHaveCount(0);
+  // What opens below a desk comes to life a little later than the desk.
+  await page.waitForLoadState('networkidle');
   await page.getByRole('button', { name: 'Plug cords by hand' }).click();
   await expect(page.locator('.patch-panel')).toBeVisible();
 }

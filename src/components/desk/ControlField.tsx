@@ -9,6 +9,7 @@ import {
   valueAt,
 } from '../../../simulator/index.ts';
 import { capitalised, controlText, normalText, plugText, spokenControl } from '../../text/index.ts';
+import { setWhenChanged } from './drawn-when-changed.ts';
 import { FieldLabel } from './FieldLabel.tsx';
 import { GainField } from './GainField.tsx';
 import { openByArrow } from './open-by-arrow.ts';
@@ -22,7 +23,9 @@ interface Props<C extends Control> {
 }
 
 /** The field of a control, by its kind. */
-export function ControlField({ control, scene, hands }: Props<Control>) {
+export const ControlField = setWhenChanged<Props<Control>>(Field, ({ control }) => control.address);
+
+function Field({ control, scene, hands }: Props<Control>) {
   switch (control.kind) {
     case 'gain':
       return <GainField control={control} scene={scene} hands={hands} />;

@@ -17,7 +17,6 @@ import { scaleIn } from '../../text/index.ts';
 import { DeskBar } from './DeskBar.tsx';
 import { DeskPicture } from './DeskPicture.tsx';
 import type { Against } from './DifferencePanel.tsx';
-import { drawer } from './drawer.tsx';
 import { laterView } from './later-view.tsx';
 import { useLevelUnit } from './level-unit.ts';
 import { OwnerSheet } from './OwnerSheet.tsx';
@@ -31,23 +30,7 @@ import type { RunningBoard } from './use-board.ts';
 import { useNarrow } from './use-narrow.ts';
 
 const Announcer = laterView(undefined, async () => (await import('./Announcer.tsx')).Announcer);
-const Listen = drawer(
-  { kind: 'listen', name: 'Listening', button: 'Listen to this desk', what: 'The players' },
-  async () => (await import('./ListenPanel.tsx')).ListenPanel,
-);
-const Patch = drawer(
-  { kind: 'patch', name: 'Cords', button: 'Plug cords by hand', what: 'The jacks' },
-  async () => (await import('./PatchPanel.tsx')).PatchPanel,
-);
-const Differences = drawer(
-  {
-    kind: 'difference',
-    name: 'What differs',
-    button: 'Compare with before',
-    what: 'The differences',
-  },
-  async () => (await import('./DifferencePanel.tsx')).DifferencePanel,
-);
+const Drawers = laterView(undefined, async () => (await import('./Drawers.tsx')).Drawers);
 const LightScale = laterView(undefined, async () => (await import('./LightScale.tsx')).LightScale);
 const PathTable = laterView('The ways', async () => (await import('./PathTable.tsx')).PathTable);
 
@@ -135,16 +118,6 @@ export function Desk(props: Props) {
     hands: instead ? undefined : hands,
     marks: comparison?.marks,
   };
-  const { past } = snapshot.context;
-  const last = past.at(-1);
-  const against = useMemo(
-    () => [
-      ...(last && last.rig === setup.rig ? [{ name: 'before the last move', setup: last }] : []),
-      ...(start.rig === setup.rig ? [{ name: 'how it stood at first', setup: start }] : []),
-      ...(others ?? []),
-    ],
-    [last, start, setup.rig, others],
-  );
   // A bus that is opened leaves the strip that stands beside it where it is.
   const only = isNarrow ? lastStrip.current : undefined;
   // On a narrow screen they are folded until they are asked for.
@@ -207,11 +180,13 @@ export function Desk(props: Props) {
         <OwnerSheet scene={scene} hands={hands} />
         <div class="heard-at-outputs">
           <ReadOuts scene={scene} />
-          <div class="drawers">
-            <Listen scene={scene} />
-            <Patch scene={scene} hands={hands} />
-            <Differences scene={scene} hands={hands} drawing={desk} against={against} />
-          </div>
+          <Drawers
+            scene={scene}
+            hands={hands}
+            drawing={desk}
+            last={snapshot.context.past.at(-1)}
+            others={others}
+          />
           <section class="ways" aria-label="Ways as text">
             <h4>Ways as text</h4>
             <PathTable scene={scene} hands={hands} />

@@ -29,21 +29,19 @@ export function DifferencePanel({ scene, hands, drawing, against }: Props) {
   const [name, setName] = useState<string>();
   const [isOver, setOver] = useState(false);
   const other = against.find((one) => one.name === name) ?? against[0];
-  const before = useMemo(
-    () => other && { setup: other.setup, solution: simulate(other.setup) },
-    [other],
-  );
+  const there = other?.setup;
+  const before = useMemo(() => there && { setup: there, solution: simulate(there) }, [there]);
   const now = { setup, solution };
   const marks = useMemo(() => {
-    if (!other) return [];
+    if (!there) return [];
     const spots = controlSpots(drawing);
-    return movesBetween(setup.rig, other.setup.board, setup.board).flatMap(
+    return movesBetween(setup.rig, there.board, setup.board).flatMap(
       ({ control }) => spots.get(control.address) ?? [],
     );
-  }, [drawing, setup, other]);
+  }, [drawing, setup, there]);
   useEffect(() => {
-    hands.compare({ marks, instead: isOver ? other?.setup : undefined });
-  }, [hands, marks, isOver, other]);
+    hands.compare({ marks, instead: isOver ? there : undefined });
+  }, [hands, marks, isOver, there]);
   useEffect(() => () => hands.compare(undefined), [hands]);
 
   if (!other || !before) return <p>Nothing was moved yet.</p>;

@@ -8,6 +8,7 @@ import {
   valueAt,
 } from '../../../simulator/index.ts';
 import { capitalised, normalText } from '../../text/index.ts';
+import { setWhenChanged } from './drawn-when-changed.ts';
 import { openByArrow } from './open-by-arrow.ts';
 import type { Hands, Scene } from './scene.ts';
 
@@ -18,7 +19,9 @@ interface Props {
 }
 
 /** Where the cord from an output jack leads. Choosing another input moves the cord, in one step. */
-export function JackField({ jack, scene, hands }: Props) {
+export const JackField = setWhenChanged<Props>(Jack, ({ jack }) => jack);
+
+function Jack({ jack, scene, hands }: Props) {
   const { rig } = scene.setup;
   const goal = cordFrom(scene.setup, jack);
   const note = normalText(scene.setup, jack);

@@ -16,12 +16,15 @@ import {
   pathsSentence,
 } from '../../text/index.ts';
 import type { Hands, Scene } from './scene.ts';
+import { useSettled } from './use-settled.ts';
 
 /**
  * Every way of the followed source to every output, as text: the same that the drawing shows in light. Each way is
  * told in a sentence, with its stages folded under it.
  */
-export function PathTable({ scene, hands }: { scene: Scene; hands: Hands }) {
+export function PathTable({ scene: live, hands }: { scene: Scene; hands: Hands }) {
+  // Nobody reads while a hand turns something; the text waits until it rests.
+  const scene = useSettled(live);
   const { setup, solution, follow, followed, scale } = scene;
   const lit = followed.kind === 'way' ? followed.places : undefined;
   const isLit = (way: Path) => lit !== undefined && placesOf(way).join() === [...lit].join();

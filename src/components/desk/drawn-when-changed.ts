@@ -1,8 +1,8 @@
 import { Component, type ComponentType, type FunctionComponent, h } from 'preact';
 import type { Scene } from './scene.ts';
-import { looksAlike } from './still.ts';
+import { looksAlike, standsAlike } from './still.ts';
 
-interface Drawn {
+interface Shown {
   readonly scene: Scene;
 }
 
@@ -12,18 +12,31 @@ interface Drawn {
  *
  * @param drawnOf the thing that is drawn: a column, a rail, a cord.
  */
-export function drawnWhenChanged<Props extends Drawn>(
+export const drawnWhenChanged = <Props extends Shown>(
   View: FunctionComponent<Props>,
   drawnOf: (props: Props) => object,
+): ComponentType<Props> =>
+  shownWhen(View, (before, next) => !looksAlike(drawnOf(next), before.scene, next.scene));
+
+/** A field that is made anew only where its control, or a cord, stands elsewhere than before. */
+export const setWhenChanged = <Props extends Shown>(
+  View: FunctionComponent<Props>,
+  addressOf: (props: Props) => string,
+): ComponentType<Props> =>
+  shownWhen(View, (before, next) => !standsAlike(addressOf(next), before.scene, next.scene));
+
+/** A view that is made anew where the scene asks for it, or any other property is another one. */
+function shownWhen<Props extends Shown>(
+  View: FunctionComponent<Props>,
+  isOther: (before: Props, next: Props) => boolean,
 ): ComponentType<Props> {
-  return class DrawnWhenChanged extends Component<Props> {
+  return class ShownWhen extends Component<Props> {
     override shouldComponentUpdate(next: Readonly<Props>): boolean {
-      const { scene: before, ...others } = this.props;
-      const { scene: after, ...nextOthers } = next;
-      const isOther = Object.entries(nextOthers).some(
-        ([name, value]) => Reflect.get(others, name) !== value,
+      const names = Object.keys(next).filter((name) => name !== 'scene');
+      return (
+        names.some((name) => Reflect.get(this.props, name) !== Reflect.get(next, name)) ||
+        isOther(this.props as Props, next)
       );
-      return isOther || !looksAlike(drawnOf(next), before, after);
     }
 
     override render() {

@@ -36,6 +36,18 @@ export function looksAlike(drawn: object, before: Scene, after: Scene): boolean 
   return true;
 }
 
+/** Whether the field of a control or of an output jack stands as it did, so that it need not be made anew. */
+export function standsAlike(address: Address, before: Scene, after: Scene): boolean {
+  return (
+    before.setup.rig === after.setup.rig &&
+    before.id === after.id &&
+    before.locked === after.locked &&
+    before.start === after.start &&
+    controlValue(before.setup, address) === controlValue(after.setup, address) &&
+    routingOf(before.setup) === routingOf(after.setup)
+  );
+}
+
 const isOfOneDesk = (before: Scene, after: Scene): boolean =>
   before.setup.rig === after.setup.rig &&
   before.followed === after.followed &&
