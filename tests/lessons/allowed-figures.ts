@@ -25,6 +25,7 @@ export const ALLOWED_FIGURES: Readonly<Record<string, readonly AllowedFigure[]>>
     { figure: '3 dB', reason: 'exchange rate of NIOSH, in the list of sources' },
     { figure: '80 dBA', reason: 'reference of WHO and ITU, in the list of sources' },
   ],
+  'blend-in-the-box': [{ figure: '+9', settingOf: 'box.blend.fader' }],
   numbers: [
     { figure: '−18 dBFS', reason: 'alignment of EBU R 68, and of common practice' },
     { figure: '0 dBu', reason: 'line-up that EBU R 68 is used with' },
