@@ -1,7 +1,8 @@
 import * as z from 'zod/mini';
 import { checkDocument, problemIn } from '../file/check-document.ts';
 import { InputError } from '../file/input-error.ts';
-import { type FileDocument, type PlaceInFile, readDocument } from '../file/read-document.ts';
+import type { PlaceInFile } from '../file/place.ts';
+import { type FileDocument, readDocument } from '../file/read-document.ts';
 import { contradictionsIn, misfitsIn } from '../rig/check-rig.ts';
 import { type FileBoard, fileBoardSchema, type Rig, rigSchema } from '../rig/schema.ts';
 import { type Board, type Setup, withValues } from './board.ts';

@@ -1,7 +1,8 @@
 import type * as z from 'zod/mini';
 import { safeParse } from 'zod/mini';
 import { InputError, type Problem } from './input-error.ts';
-import { type FileDocument, type PlaceInFile, placeText } from './read-document.ts';
+import { type PlaceInFile, placeText } from './place.ts';
+import type { FileDocument } from './read-document.ts';
 
 type Issue = z.core.$ZodIssue;
 

@@ -10,6 +10,7 @@ import {
   type YAMLWarning,
 } from 'yaml';
 import { InputError, type Problem } from './input-error.ts';
+import { type PlaceInFile, placeText } from './place.ts';
 
 /** Largest setup, scenario or quiz file that is read, in UTF-16 code units. */
 export const MAX_FILE_LENGTH = 256 * 1024;
@@ -17,9 +18,6 @@ export const MAX_FILE_LENGTH = 256 * 1024;
 const FORBIDDEN_KEYS = new Set(['__proto__', 'constructor', 'prototype']);
 const MAX_DEPTH = 24;
 const TOO_DEEP = { expected: `at most ${MAX_DEPTH} levels`, found: 'deeper nesting' };
-
-/** Steps from the root of a document to a place in it. */
-export type PlaceInFile = readonly PropertyKey[];
 
 /** A YAML or JSON file as plain data: objects, arrays, strings, booleans, null and finite numbers. */
 export interface FileDocument {
@@ -34,15 +32,20 @@ export interface FileDocument {
  * Reads the text of a YAML or JSON file as plain data.
  *
  * @param file its name, for messages.
+ * @param longest how many characters are read.
  * @throws InputError when it is too long, malformed, too deep, uses aliases or tags, repeats a key or
  *   has one of the keys that JavaScript treats specially, or holds a number that is not a number.
  */
-export function readDocument(file: string, text: string): FileDocument {
-  if (text.length > MAX_FILE_LENGTH) {
+export function readDocument(
+  file: string,
+  text: string,
+  longest = MAX_FILE_LENGTH,
+): FileDocument {
+  if (text.length > longest) {
     throw new InputError(file, [
       {
         place: '',
-        expected: `at most ${MAX_FILE_LENGTH} characters`,
+        expected: `at most ${longest} characters`,
         found: `${text.length}`,
         hint: 'Is this the right file?',
       },
@@ -155,13 +158,3 @@ const problemAt = (place: PlaceInFile, line: number | undefined) => ({
   place: placeText(place),
   ...(line === undefined ? {} : { line }),
 });
-
-/** A place as text: `rig.desk.strips[2].id`. */
-export function placeText(place: PlaceInFile): string {
-  return place.reduce<string>((text, step) => {
-    if (typeof step === 'number') return `${text}[${step}]`;
-    const name = String(step);
-    if (name.includes('.')) return `${text}["${name}"]`;
-    return text === '' ? name : `${text}.${name}`;
-  }, '');
-}

@@ -1,6 +1,6 @@
 import { DEFAULT_BOARD } from '../board/board.ts';
 import { buildCircuit } from '../circuit/build-circuit.ts';
-import type { PlaceInFile } from '../file/read-document.ts';
+import type { PlaceInFile } from '../file/place.ts';
 import { ownerOf } from '../rig/address.ts';
 import type { Contradiction } from '../rig/contradiction.ts';
 import { controls } from '../rig/controls.ts';

@@ -1,5 +1,5 @@
 import { nearestNames } from '../file/nearest-names.ts';
-import type { PlaceInFile } from '../file/read-document.ts';
+import type { PlaceInFile } from '../file/place.ts';
 import { type Address, legsOf } from './address.ts';
 import type { Contradiction } from './contradiction.ts';
 import { jacks } from './jacks.ts';

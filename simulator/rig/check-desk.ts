@@ -1,4 +1,4 @@
-import type { PlaceInFile } from '../file/read-document.ts';
+import type { PlaceInFile } from '../file/place.ts';
 import { stripTypeContradictions } from './check-strip-types.ts';
 import type { Contradiction } from './contradiction.ts';
 import type { Rig, StripType } from './schema.ts';

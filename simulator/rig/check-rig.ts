@@ -1,5 +1,5 @@
 import { nearestNames } from '../file/nearest-names.ts';
-import type { PlaceInFile } from '../file/read-document.ts';
+import type { PlaceInFile } from '../file/place.ts';
 import { boxChannels, takesSends } from './box-channels.ts';
 import { bayContradictions } from './check-bay.ts';
 import { deskContradictions } from './check-desk.ts';

@@ -1,4 +1,4 @@
-import type { PlaceInFile } from '../file/read-document.ts';
+import type { PlaceInFile } from '../file/place.ts';
 
 /** A contradiction inside a rig or board whose shape is right, at a place relative to it. */
 export interface Contradiction {

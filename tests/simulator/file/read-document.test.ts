@@ -1,7 +1,8 @@
 import * as fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
 import { InputError, type Problem } from '../../../simulator/file/input-error.ts';
-import { MAX_FILE_LENGTH, placeText, readDocument } from '../../../simulator/file/read-document.ts';
+import { placeText } from '../../../simulator/file/place.ts';
+import { MAX_FILE_LENGTH, readDocument } from '../../../simulator/file/read-document.ts';
 
 // Properties take their time on a machine that is busy.
 vi.setConfig({ testTimeout: 30_000 });
