@@ -1,0 +1,277 @@
+import type { InputError } from '../../simulator/index.ts';
+import type { Everything, OpenedBackup } from './backup.ts';
+import type { BenchRecord } from './bench-record.ts';
+import { readBooks, writeBooks } from './bookkeeping.ts';
+import {
+  type Outcome,
+  underName,
+  withAttempt,
+  withDraft,
+  withHint,
+  withoutDraft,
+  withSolution,
+} from './change-record.ts';
+import {
+  ALL_STORES,
+  type Database,
+  openDatabase,
+  readAll,
+  readRecord,
+  setAside,
+  type Transaction,
+  writeRecord,
+} from './database.ts';
+import { afterAttempt } from './review.ts';
+import { recordName } from './stored-record.ts';
+import { type NumberedAside, readAside, takeBack, takeIn } from './take-in.ts';
+import {
+  type Draft,
+  type Moment,
+  newRecord,
+  type TaskName,
+  type TaskRecord,
+} from './task-record.ts';
+
+/** What a memory cannot know by itself. */
+export interface MemoryInput {
+  readonly clock: () => Moment;
+  /** A name that nobody had before: lower-case letters and digits. */
+  readonly newName: () => string;
+  /** The line to other tabs. */
+  readonly channel: BroadcastChannel;
+}
+
+/** Everything that is kept, and what was set aside. */
+export interface Contents {
+  readonly records: Everything;
+  readonly aside: readonly NumberedAside[];
+  readonly savedAt: Moment | undefined;
+}
+
+/**
+ * What the browser keeps of a learner. Each change reads, changes and writes in one transaction, so that
+ * tabs change the same record one after the other; each tells the other tabs. Methods reject where the
+ * browser refuses.
+ */
+export class Memory {
+  /** Names this tab in the drafts that it writes. */
+  readonly tab: string;
+  readonly #database: Database;
+  readonly #input: MemoryInput;
+  readonly #listeners = new Set<() => void>();
+
+  private constructor(database: Database, input: MemoryInput) {
+    this.#database = database;
+    this.#input = input;
+    this.tab = input.newName();
+    input.channel.addEventListener('message', () => this.#hear());
+  }
+
+  /** Rejects where the browser keeps nothing. */
+  static async open(input: MemoryInput): Promise<Memory> {
+    return new Memory(await openDatabase(), input);
+  }
+
+  close(): void {
+    this.#database.close();
+    this.#input.channel.close();
+  }
+
+  /** Calls back after every change, in this tab or another. @returns what ends that. */
+  onChange(listener: () => void): () => void {
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
+  }
+
+  /** The record of a task; nothing when there is none, or when it had to be set aside. */
+  task(id: string): Promise<TaskRecord | undefined> {
+    return this.#within((transaction, now) => readRecord(transaction, 'tasks', id, now));
+  }
+
+  /** Everything. What was set aside and fits by now, since the page is newer, is taken back in. */
+  contents(): Promise<Contents> {
+    return this.#within(async (transaction, now) => {
+      await takeBack(transaction, now);
+      const records = {
+        tasks: await readAll(transaction, 'tasks', now),
+        reviews: await readAll(transaction, 'reviews', now),
+        benches: await readAll(transaction, 'benches', now),
+      };
+      const { savedAt } = await readBooks(transaction, this.#input.newName);
+      return { records, aside: await readAside(transaction), savedAt };
+    });
+  }
+
+  /**
+   * Keeps how far a task is.
+   *
+   * @param takenUp the draft that this tab began from. @returns what is kept now.
+   */
+  keepDraft(
+    name: TaskName,
+    { text, isFinished }: Pick<Draft, 'text' | 'isFinished'>,
+    takenUp: Pick<Draft, 'by' | 'at'> | undefined,
+  ): Promise<TaskRecord> {
+    const { revision } = name;
+    return this.#changeTask(name, (record, at) =>
+      withDraft(record, { text, isFinished, revision, at, by: this.tab }, takenUp),
+    );
+  }
+
+  /** Puts a draft that does not fit its task where it is shown, and begins without it. */
+  async refuseDraft(name: TaskName, draft: Draft, error: InputError): Promise<void> {
+    await this.#changeTask(name, async (record, at, transaction) => {
+      const aside = {
+        store: 'tasks',
+        name: name.id,
+        data: { id: name.id, draft },
+        at,
+      } as const;
+      await setAside(transaction, aside, error);
+      return withoutDraft(record, draft);
+    });
+  }
+
+  /** Counts an attempt, and sees to when its concept comes back. @returns whether it is the first pass of all. */
+  attempted(name: TaskName, outcome: Outcome): Promise<{ readonly isFirstPass: boolean }> {
+    return this.#changed(async (transaction, now) => {
+      const all = await readAll(transaction, 'tasks', now);
+      const before = all.find(({ id }) => id === name.id) ?? newRecord(name);
+      const { writer } = await readBooks(transaction, this.#input.newName);
+      const after = withAttempt(underName(before, name), outcome, now, writer);
+      await writeRecord(transaction, 'tasks', after);
+      const review = await readRecord(transaction, 'reviews', name.concept, now);
+      const wasPassed = before.passedAt !== undefined;
+      const attempt = { ...outcome, concept: name.concept, at: now, wasPassed };
+      const next = afterAttempt(review, attempt);
+      if (next && next !== review) await writeRecord(transaction, 'reviews', next);
+      const isFirstPass =
+        after.passedAt !== undefined && all.every((one) => one.passedAt === undefined);
+      return { isFirstPass };
+    });
+  }
+
+  hinted(name: TaskName): Promise<TaskRecord> {
+    return this.#changeTask(name, async (record, _, transaction) =>
+      withHint(record, (await readBooks(transaction, this.#input.newName)).writer),
+    );
+  }
+
+  solutionShown(name: TaskName): Promise<TaskRecord> {
+    return this.#changeTask(name, withSolution);
+  }
+
+  /** How a room of the bench was left; nothing when it was not. */
+  bench(room: string): Promise<BenchRecord | undefined> {
+    return this.#within((transaction, now) => readRecord(transaction, 'benches', room, now));
+  }
+
+  async keepBench(room: string, text: string): Promise<void> {
+    await this.#changed((transaction, at) =>
+      writeRecord(transaction, 'benches', { version: 1, room, at, text }),
+    );
+  }
+
+  /** Forgets how a room was left. */
+  async clearBench(room: string): Promise<void> {
+    await this.#changed((transaction) => transaction.objectStore('benches').delete(room));
+  }
+
+  /**
+   * Forgets tasks, and concepts of which no task is left that was passed; or everything but what is set aside.
+   *
+   * @returns what was forgotten, for {@link take} to bring back.
+   */
+  reset(what: readonly string[] | 'everything'): Promise<Everything> {
+    return this.#changed(async (transaction, now) => {
+      const tasks = await readAll(transaction, 'tasks', now);
+      const isForgotten = ({ id }: TaskRecord) => what === 'everything' || what.includes(id);
+      const forgotten = tasks.filter(isForgotten);
+      const left = tasks.filter((one) => !isForgotten(one) && one.passedAt !== undefined);
+      const held = new Set(left.map(({ concept }) => concept));
+      const touched = new Set(forgotten.map(({ concept }) => concept));
+      const reviews = (await readAll(transaction, 'reviews', now)).filter(
+        ({ concept }) => what === 'everything' || (touched.has(concept) && !held.has(concept)),
+      );
+      const benches = what === 'everything' ? await readAll(transaction, 'benches', now) : [];
+      for (const { id } of forgotten) await transaction.objectStore('tasks').delete(id);
+      for (const { concept } of reviews) await transaction.objectStore('reviews').delete(concept);
+      for (const { room } of benches) await transaction.objectStore('benches').delete(room);
+      const books = await readBooks(transaction, this.#input.newName);
+      await writeBooks(transaction, { ...books, writer: this.#input.newName() });
+      return { tasks: forgotten, reviews, benches };
+    });
+  }
+
+  /** Merges records into what is kept. What cannot be used of a backup is set aside. */
+  async take({ records, unusable }: Pick<OpenedBackup, 'records' | 'unusable'>): Promise<void> {
+    await this.#changed(async (transaction, now) => {
+      await takeIn(transaction, records, now);
+      for (const { store, data, error } of unusable) {
+        await setAside(transaction, { store, name: recordName(store, data), data, at: now }, error);
+      }
+    });
+  }
+
+  /** Notes that everything has just been exported. */
+  async noteBackup(): Promise<void> {
+    await this.#changed(async (transaction, savedAt) => {
+      const books = await readBooks(transaction, this.#input.newName);
+      await writeBooks(transaction, { ...books, savedAt });
+    });
+  }
+
+  /** Removes something that was set aside, for good. */
+  async removeAside(number: number): Promise<void> {
+    await this.#changed((transaction) => transaction.objectStore('aside').delete(number));
+  }
+
+  #changeTask(
+    name: TaskName,
+    change: (
+      record: TaskRecord,
+      now: Moment,
+      transaction: Transaction,
+    ) => TaskRecord | Promise<TaskRecord>,
+  ): Promise<TaskRecord> {
+    return this.#changed(async (transaction, now) => {
+      const record = (await readRecord(transaction, 'tasks', name.id, now)) ?? newRecord(name);
+      const changed = await change(underName(record, name), now, transaction);
+      await writeRecord(transaction, 'tasks', changed);
+      return changed;
+    });
+  }
+
+  async #changed<T>(work: (transaction: Transaction, now: Moment) => Promise<T>): Promise<T> {
+    const done = await this.#within(work);
+    this.#input.channel.postMessage('changed');
+    this.#hear();
+    return done;
+  }
+
+  async #within<T>(work: (transaction: Transaction, now: Moment) => Promise<T>): Promise<T> {
+    const transaction = this.#database.transaction(ALL_STORES, 'readwrite');
+    try {
+      const done = await work(transaction, this.#input.clock());
+      await transaction.done;
+      return done;
+    } catch (error) {
+      // What was aborted already rejects a second time, and that was told by the first.
+      transaction.done.catch(() => undefined);
+      abort(transaction);
+      throw error;
+    }
+  }
+
+  #hear(): void {
+    for (const listener of this.#listeners) listener();
+  }
+}
+
+function abort(transaction: Transaction): void {
+  try {
+    transaction.abort();
+  } catch {
+    // The browser did so already.
+  }
+}
