@@ -1,12 +1,10 @@
 import * as z from 'zod/mini';
-import { checkDocument, problemIn } from '../file/check-document.ts';
-import { InputError } from '../file/input-error.ts';
-import type { PlaceInFile } from '../file/place.ts';
-import { type FileDocument, readDocument } from '../file/read-document.ts';
-import { contradictionsIn, misfitsIn } from '../rig/check-rig.ts';
-import { type FileBoard, fileBoardSchema, type Rig, rigSchema } from '../rig/schema.ts';
-import { type Board, type Setup, withValues } from './board.ts';
-import { fromFile, toFile } from './file-values.ts';
+import { checkDocument } from '../file/check-document.ts';
+import { readDocument } from '../file/read-document.ts';
+import { contradictionsIn } from '../rig/check-rig.ts';
+import { fileBoardSchema, type Rig, rigSchema } from '../rig/schema.ts';
+import type { Setup } from './board.ts';
+import { boardData, boardFrom, refuse } from './file-board.ts';
 
 export const SETUP_FORMAT = 'tap-and-sum/setup';
 export const SETUP_VERSION = 1;
@@ -43,46 +41,13 @@ export function parseSetup(file: string, text: string): SetupFile {
   return { rig, board: boardFrom(document, ['board'], rig, board), ...(title ? { title } : {}) };
 }
 
-/** A board of a document, checked against its rig. @throws InputError with every entry that does not fit. */
-export function boardFrom(
-  document: FileDocument,
-  at: PlaceInFile,
-  rig: Rig,
-  values: FileBoard,
-): Board {
-  refuse(document, at, misfitsIn(rig, values));
-  return withValues(rig, {}, fromFile(rig, values));
-}
-
-/** A board of values that stand in a program or a page, not in a file. @throws InputError like {@link boardFrom}. */
-export const boardOf = (where: string, rig: Rig, values: FileBoard): Board =>
-  boardFrom({ file: where, data: values, lineOf: () => undefined }, [], rig, values);
-
 /** A setup as the data of a setup file; {@link parseSetup} reads its JSON back as the same setup. */
 export function setupData({ rig, board, title }: SetupFile): z.input<typeof setupSchema> {
-  const values = Object.fromEntries(
-    Object.entries(board).map(([address, value]) => [address, toFile(value)]),
-  );
   return {
     format: SETUP_FORMAT,
     version: SETUP_VERSION,
     ...(title ? { title } : {}),
     rig,
-    board: values,
+    board: boardData(board),
   };
-}
-
-/** @throws InputError when there are any contradictions. */
-function refuse(
-  document: FileDocument,
-  at: PlaceInFile,
-  contradictions: ReturnType<typeof contradictionsIn>,
-): void {
-  if (contradictions.length === 0) return;
-  throw new InputError(
-    document.file,
-    contradictions.map(({ at: inner, ...problem }) =>
-      problemIn(document, [...at, ...inner], problem),
-    ),
-  );
 }

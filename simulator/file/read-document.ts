@@ -36,11 +36,7 @@ export interface FileDocument {
  * @throws InputError when it is too long, malformed, too deep, uses aliases or tags, repeats a key or
  *   has one of the keys that JavaScript treats specially, or holds a number that is not a number.
  */
-export function readDocument(
-  file: string,
-  text: string,
-  longest = MAX_FILE_LENGTH,
-): FileDocument {
+export function readDocument(file: string, text: string, longest = MAX_FILE_LENGTH): FileDocument {
   if (text.length > longest) {
     throw new InputError(file, [
       {

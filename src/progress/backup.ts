@@ -5,8 +5,8 @@ import { type Moment, moment } from './task-record.ts';
 
 export const BACKUP_FORMAT = 'tap-and-sum/progress';
 const BACKUP_VERSION = 1;
-/** The most characters of a backup. Three times what all tasks of the course come to, each with a long draft. */
-export const LONGEST_BACKUP = 2 * 1024 * 1024;
+/** The most characters of a backup: far more than all tasks of the course come to, each with a full board as its draft. */
+export const LONGEST_BACKUP = 4 * 1024 * 1024;
 const MOST_RECORDS = 5000;
 
 const records = z.array(z.unknown()).check(z.maxLength(MOST_RECORDS));

@@ -8,6 +8,14 @@ import {
   type TaskRecord,
 } from './task-record.ts';
 
+/** A record of something that one can leave half done. */
+interface HasDrafts {
+  readonly drafts: Draft[];
+}
+
+/** What tells one draft from another. */
+export type DraftName = Pick<Draft, 'by' | 'at'>;
+
 /** What came of an attempt. */
 export interface Outcome {
   /** From 0 to 1. */
@@ -55,11 +63,11 @@ export const withSolution = (record: TaskRecord): TaskRecord => ({
  *
  * @param takenUp the draft that the tab began from, if any.
  */
-export function withDraft(
-  record: TaskRecord,
+export function withDraft<R extends HasDrafts>(
+  record: R,
   draft: Draft,
-  takenUp: Pick<Draft, 'by' | 'at'> | undefined,
-): TaskRecord {
+  takenUp: DraftName | undefined,
+): R {
   const isReplaced = ({ by, at }: Draft) =>
     by === draft.by || (by === takenUp?.by && at <= takenUp.at);
   const others = record.drafts.filter((one) => !isReplaced(one) && one.text !== draft.text);
@@ -67,10 +75,7 @@ export function withDraft(
 }
 
 /** A record without a draft that did not fit its task. */
-export const withoutDraft = (
-  record: TaskRecord,
-  { by, at }: Pick<Draft, 'by' | 'at'>,
-): TaskRecord => ({
+export const withoutDraft = <R extends HasDrafts>(record: R, { by, at }: DraftName): R => ({
   ...record,
   drafts: record.drafts.filter((one) => one.by !== by || one.at !== at),
 });

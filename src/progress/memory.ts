@@ -3,6 +3,7 @@ import type { Everything, OpenedBackup } from './backup.ts';
 import type { BenchRecord } from './bench-record.ts';
 import { readBooks, writeBooks } from './bookkeeping.ts';
 import {
+  type DraftName,
   type Outcome,
   underName,
   withAttempt,
@@ -41,6 +42,11 @@ export interface MemoryInput {
   readonly channel: BroadcastChannel;
 }
 
+/** Hears of a change: of which task or room; of everything when it is not said. */
+type Listener = (of: string | undefined) => void;
+
+type Change<R> = (record: R, now: Moment, transaction: Transaction) => R | Promise<R>;
+
 /** Everything that is kept, and what was set aside. */
 export interface Contents {
   readonly records: Everything;
@@ -58,13 +64,13 @@ export class Memory {
   readonly tab: string;
   readonly #database: Database;
   readonly #input: MemoryInput;
-  readonly #listeners = new Set<() => void>();
+  readonly #listeners = new Set<Listener>();
 
   private constructor(database: Database, input: MemoryInput) {
     this.#database = database;
     this.#input = input;
     this.tab = input.newName();
-    input.channel.addEventListener('message', () => this.#hear());
+    input.channel.addEventListener('message', ({ data }) => this.#hear(data));
   }
 
   /** Rejects where the browser keeps nothing. */
@@ -78,7 +84,7 @@ export class Memory {
   }
 
   /** Calls back after every change, in this tab or another. @returns what ends that. */
-  onChange(listener: () => void): () => void {
+  onChange(listener: Listener): () => void {
     this.#listeners.add(listener);
     return () => this.#listeners.delete(listener);
   }
@@ -110,7 +116,7 @@ export class Memory {
   keepDraft(
     name: TaskName,
     { text, isFinished }: Pick<Draft, 'text' | 'isFinished'>,
-    takenUp: Pick<Draft, 'by' | 'at'> | undefined,
+    takenUp: DraftName | undefined,
   ): Promise<TaskRecord> {
     const { revision } = name;
     return this.#changeTask(name, (record, at) =>
@@ -166,15 +172,21 @@ export class Memory {
     return this.#within((transaction, now) => readRecord(transaction, 'benches', room, now));
   }
 
-  async keepBench(room: string, text: string): Promise<void> {
-    await this.#changed((transaction, at) =>
-      writeRecord(transaction, 'benches', { version: 1, room, at, text }),
-    );
+  /** Keeps how a room of the bench stands, like {@link keepDraft}. */
+  keepBench(room: string, text: string, takenUp: DraftName | undefined): Promise<BenchRecord> {
+    return this.#changeBench(room, (record, at) => {
+      const draft = { text, isFinished: false, revision: 1, at, by: this.tab };
+      return withDraft(record, draft, takenUp);
+    });
   }
 
-  /** Forgets how a room was left. */
-  async clearBench(room: string): Promise<void> {
-    await this.#changed((transaction) => transaction.objectStore('benches').delete(room));
+  /** Like {@link refuseDraft}. */
+  async refuseBench(room: string, draft: Draft, error: InputError): Promise<void> {
+    await this.#changeBench(room, async (record, at, transaction) => {
+      const aside = { store: 'benches', name: room, data: { room, draft }, at } as const;
+      await setAside(transaction, aside, error);
+      return withoutDraft(record, draft);
+    });
   }
 
   /**
@@ -226,26 +238,32 @@ export class Memory {
     await this.#changed((transaction) => transaction.objectStore('aside').delete(number));
   }
 
-  #changeTask(
-    name: TaskName,
-    change: (
-      record: TaskRecord,
-      now: Moment,
-      transaction: Transaction,
-    ) => TaskRecord | Promise<TaskRecord>,
-  ): Promise<TaskRecord> {
+  #changeTask(name: TaskName, change: Change<TaskRecord>): Promise<TaskRecord> {
     return this.#changed(async (transaction, now) => {
       const record = (await readRecord(transaction, 'tasks', name.id, now)) ?? newRecord(name);
       const changed = await change(underName(record, name), now, transaction);
       await writeRecord(transaction, 'tasks', changed);
       return changed;
-    });
+    }, name.id);
   }
 
-  async #changed<T>(work: (transaction: Transaction, now: Moment) => Promise<T>): Promise<T> {
+  #changeBench(room: string, change: Change<BenchRecord>): Promise<BenchRecord> {
+    return this.#changed(async (transaction, now) => {
+      const kept = await readRecord(transaction, 'benches', room, now);
+      const changed = await change(kept ?? { version: 1, room, drafts: [] }, now, transaction);
+      await writeRecord(transaction, 'benches', changed);
+      return changed;
+    }, room);
+  }
+
+  /** @param of the task or room that it is about; everything when left out. */
+  async #changed<T>(
+    work: (transaction: Transaction, now: Moment) => Promise<T>,
+    of?: string,
+  ): Promise<T> {
     const done = await this.#within(work);
-    this.#input.channel.postMessage('changed');
-    this.#hear();
+    this.#input.channel.postMessage(of);
+    this.#hear(of);
     return done;
   }
 
@@ -263,8 +281,8 @@ export class Memory {
     }
   }
 
-  #hear(): void {
-    for (const listener of this.#listeners) listener();
+  #hear(of: unknown): void {
+    for (const listener of this.#listeners) listener(typeof of === 'string' ? of : undefined);
   }
 }
 

@@ -1,3 +1,4 @@
+import type { BenchRecord } from './bench-record.ts';
 import type { Review } from './review.ts';
 import type { Counts, Draft, TaskRecord } from './task-record.ts';
 
@@ -42,6 +43,14 @@ export function mergeReviews(one: Review, other: Review): Review {
     );
   }
   return newest([one, other]) ?? one;
+}
+
+/** What two records of a room say together. @throws RangeError for two rooms. */
+export function mergeBenches(one: BenchRecord, other: BenchRecord): BenchRecord {
+  if (one.room !== other.room) {
+    throw new RangeError(`Expected two of one room, but got ${one.room} and ${other.room}.`);
+  }
+  return { ...one, drafts: keptDrafts([...one.drafts, ...other.drafts]) };
 }
 
 /** Of drafts those that are kept: the two newest that are unfinished, and a finished one that is newer than both. */

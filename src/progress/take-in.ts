@@ -1,14 +1,14 @@
 import { InputError } from '../../simulator/index.ts';
 import type { Everything } from './backup.ts';
 import { type AsideRecord, readRecord, type Transaction, writeRecord } from './database.ts';
-import { mergeReviews, mergeTasks } from './merge.ts';
+import { mergeBenches, mergeReviews, mergeTasks } from './merge.ts';
 import { STORE_NAMES, storedRecord } from './stored-record.ts';
 import type { Moment } from './task-record.ts';
 
 /** A record that was set aside, with the number that it lies under. */
 export type NumberedAside = AsideRecord & { readonly number: number };
 
-/** Merges records into what is stored. Of a room of the bench the newer setup stays. */
+/** Merges records into what is stored. */
 export async function takeIn(
   transaction: Transaction,
   { tasks = [], reviews = [], benches = [] }: Partial<Everything>,
@@ -24,7 +24,7 @@ export async function takeIn(
   }
   for (const record of benches) {
     const kept = await readRecord(transaction, 'benches', record.room, now);
-    if (!kept || kept.at < record.at) await writeRecord(transaction, 'benches', record);
+    await writeRecord(transaction, 'benches', kept ? mergeBenches(kept, record) : record);
   }
 }
 

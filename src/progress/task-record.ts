@@ -3,8 +3,10 @@ import * as z from 'zod/mini';
 /** Version of the records that are written. Older ones are migrated when they are read (`stored-record.ts`). */
 export const RECORD_VERSION = 1;
 
-/** The most characters of a draft. */
-export const LONGEST_DRAFT = 64_000;
+/** The most characters of a draft: what a setup file may have, since one may be in it. */
+export const LONGEST_DRAFT = 256 * 1024;
+/** What `keptDrafts` leaves. */
+export const MOST_DRAFTS = 3;
 /** Where counting ends. */
 export const HIGHEST_COUNT = 1_000_000;
 
@@ -20,15 +22,16 @@ const share = z.number().check(z.gte(0), z.lte(1));
 const counts = z.record(slug, count);
 export type Counts = z.output<typeof counts>;
 
-const draftSchema = z.strictObject({
-  /** What the task made of its state: JSON that only the task reads. */
+/** Something that is not finished yet, as it stood. */
+export const draftSchema = z.strictObject({
+  /** What a task or the bench made of its state: JSON that only it reads. */
   text: z.string().check(z.maxLength(LONGEST_DRAFT)),
   at: moment,
   /** The tab that wrote it. */
   by: slug,
-  /** Revision of the task that it belongs to. */
+  /** Revision of the task that it belongs to; 1 on the bench. */
   revision: z.int().check(z.gte(1)),
-  /** Whether the task was passed with it: nothing in it is waiting for anybody. */
+  /** Whether the task was passed in it: nothing in it is waiting for anybody. */
   isFinished: z.boolean(),
 });
 export type Draft = z.output<typeof draftSchema>;
@@ -60,7 +63,7 @@ export const taskRecordSchema = z.strictObject({
   passedAt: z.optional(moment),
   solutionShown: z.boolean(),
   /** Newest first: two that are unfinished, and one finished before them where it is newer (`merge.ts`). */
-  drafts: z.array(draftSchema).check(z.maxLength(3)),
+  drafts: z.array(draftSchema).check(z.maxLength(MOST_DRAFTS)),
 });
 export type TaskRecord = z.output<typeof taskRecordSchema>;
 

@@ -29,6 +29,13 @@ export { type PathRow, pathLine, pathRows, pathsSentence } from './paths.ts';
 export { atGoal, goalName, ownerName, placeName, sourceName } from './places.ts';
 export { curveSentence, waySentence } from './plots.ts';
 export {
+  dayText,
+  effortSentence,
+  momentText,
+  NOTHING_KEPT,
+  shareText,
+} from './progress.ts';
+export {
   amountText,
   controlText,
   frequencyText,

@@ -92,7 +92,7 @@ describe('a memory', () => {
   test('another tab hears of a change', async () => {
     const [one, other] = [await openTab(), await openTab()];
     const heard = new Promise<void>((resolve) => {
-      other.onChange(resolve);
+      other.onChange(() => resolve());
     });
     await one.hinted(NAME);
     await heard;
@@ -157,7 +157,7 @@ describe('a memory', () => {
   test('a draft that is too long is refused, and what was kept stays', async () => {
     const memory = await openTab();
     await memory.hinted(NAME);
-    const long = { text: 'x'.repeat(64_001), isFinished: false };
+    const long = { text: 'x'.repeat(256 * 1024 + 1), isFinished: false };
     await expect(memory.keepDraft(NAME, long, undefined)).rejects.toThrow(InputError);
     expect(await memory.task('task-a')).toMatchObject({ drafts: [] });
   });
@@ -189,7 +189,7 @@ describe('a memory', () => {
   test('everything can be exported, forgotten, and imported twice', async () => {
     const memory = await openTab();
     await memory.attempted(NAME, PASSED);
-    await memory.keepBench('net-loft', '{"rig":"net-loft","board":{}}');
+    await memory.keepBench('net-loft', '{"rig":"net-loft","board":{}}', undefined);
     await memory.noteBackup();
     const { records, savedAt } = await memory.contents();
     expect(savedAt).toBe(now);

@@ -86,7 +86,11 @@ describe('storedRecord()', () => {
     ['a score above 1', { best: 1.5 }],
     [
       'a draft that is too long',
-      { drafts: [{ text: 'x'.repeat(64_001), at: 1, by: 't', revision: 1, isFinished: false }] },
+      {
+        drafts: [
+          { text: 'x'.repeat(256 * 1024 + 1), at: 1, by: 't', revision: 1, isFinished: false },
+        ],
+      },
     ],
     [
       'a fourth draft',

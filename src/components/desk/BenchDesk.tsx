@@ -10,7 +10,6 @@ import { Measurements } from './later-measurements.ts';
 import { laterView } from './later-view.tsx';
 import { NotThereYet } from './NotThereYet.tsx';
 import { SectionButtons } from './SectionButtons.tsx';
-import { useAskBeforeLeaving } from './use-ask-before-leaving.ts';
 import { useBoard } from './use-board.ts';
 import { useFragment } from './use-fragment.ts';
 
@@ -30,6 +29,7 @@ const RoomPicture = laterView(
   ),
 );
 const ROOM = { Picture: RoomPicture, Buttons: SectionButtons, openOwners };
+const KeptBench = laterView(undefined, async () => (await import('./KeptBench.tsx')).KeptBench);
 const setupExchange = new Later(() => import('./setup-exchange.ts'));
 
 const standsAlike = (one: Setup, other: Setup): boolean =>
@@ -49,7 +49,6 @@ export function BenchDesk({ rig, rooms }: BenchProps) {
   const [word, setWord] = useState<Word>();
   // What lies in a file or a link, or is what the room begins with.
   const [kept, setKept] = useState(setup);
-  useAskBeforeLeaving(!standsAlike(setup, kept));
   const exchange = useLater(setupExchange, 'when asked');
   const picker = useRef<HTMLInputElement>(null);
   const tracks = setup.rig.box.tracks;
@@ -135,6 +134,7 @@ export function BenchDesk({ rig, rooms }: BenchProps) {
         </span>
       </Desk>
       {exchange.hasFailed && <NotThereYet later={exchange} what="Opening, saving and linking" />}
+      <KeptBench rig={rig} setup={setup} onTakeUp={load} isElsewhere={standsAlike(setup, kept)} />
       <BenchWord word={word} />
     </>
   );

@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'preact/hooks';
-import { type Question, type Quiz, simulate } from '../../../simulator/index.ts';
+import { type Question, simulate } from '../../../simulator/index.ts';
 import { layOut } from '../../drawing/lay-out.ts';
+import type { TaskName } from '../../progress/task-record.ts';
 import { scaleIn, sourceName } from '../../text/index.ts';
 import { DeskDrawing } from './DeskDrawing.tsx';
 import { NotThereYet } from './NotThereYet.tsx';
@@ -9,28 +10,29 @@ import type { OptionText } from './quiz-options.ts';
 import { type Scene, stillScene } from './scene.ts';
 import { useJudging } from './use-judging.ts';
 
+/** A question as it stands on the page. */
+export interface Asked {
+  readonly question: Question;
+  readonly options: readonly OptionText[];
+  /** What its progress is kept under. */
+  readonly name: TaskName;
+}
+
 interface Props {
-  quiz: Quiz;
-  /** The options of each question. */
-  options: readonly (readonly OptionText[])[];
+  id: string;
+  title: string;
+  questions: readonly Asked[];
 }
 
 /** A quiz: its questions one under the other, each with its drawing, each answered by the simulator. */
-export function QuizCard({ quiz, options }: Props) {
-  // A scenario or a walk-through on the same page may have the same id.
-  const id = `quiz-${quiz.id}`;
+export function QuizCard({ id, title, questions }: Props) {
   return (
     <section class="quiz" aria-labelledby={`${id}-title`}>
-      <h3 id={`${id}-title`}>{quiz.title}</h3>
+      <h3 id={`${id}-title`}>{title}</h3>
       <ol class="questions">
-        {quiz.questions.map((question, index) => (
-          <li key={question.id}>
-            <QuestionCard
-              quizId={id}
-              question={question}
-              options={options[index] ?? []}
-              number={index + 1}
-            />
+        {questions.map((asked, index) => (
+          <li key={asked.name.id}>
+            <QuestionCard {...asked} number={index + 1} />
           </li>
         ))}
       </ol>
@@ -38,17 +40,14 @@ export function QuizCard({ quiz, options }: Props) {
   );
 }
 
-interface QuestionProps {
-  quizId: string;
-  question: Question;
-  options: readonly OptionText[];
+interface QuestionProps extends Asked {
   /** From 1. */
-  number: number;
+  readonly number: number;
 }
 
-function QuestionCard({ quizId, question, options, number }: QuestionProps) {
-  const { id, rig, ask, follow, board } = question;
-  const name = `${quizId}-${id}`;
+function QuestionCard({ name, question, options, number }: QuestionProps) {
+  const { rig, ask, follow, board } = question;
+  const { id } = name;
   const [chosen, setChosen] = useState<string>();
   const [checked, setChecked] = useState<{ chosen: string; attempt: number }>();
   const judging = useJudging();
@@ -57,8 +56,8 @@ function QuestionCard({ quizId, question, options, number }: QuestionProps) {
     const solution = simulate(setup);
     // Questions and their options are asked in dBu.
     const scale = scaleIn(rig, 'dBu');
-    return stillScene({ id: name, setup, solution, follow, scale });
-  }, [rig, board, follow, name]);
+    return stillScene({ id, setup, solution, follow, scale });
+  }, [rig, board, follow, id]);
   const drawing = useMemo(
     () => layOut(rig, ownersOnWay(scene.setup, scene.solution, follow)),
     [rig, scene, follow],
@@ -70,6 +69,7 @@ function QuestionCard({ quizId, question, options, number }: QuestionProps) {
   };
   return (
     <form
+      id={id}
       class="question"
       onSubmit={(event) => {
         event.preventDefault();
@@ -92,7 +92,7 @@ function QuestionCard({ quizId, question, options, number }: QuestionProps) {
             <label key={option.id} class="option">
               <input
                 type="radio"
-                name={name}
+                name={id}
                 value={option.id}
                 checked={chosen === option.id}
                 onChange={() => setChosen(option.id)}
@@ -113,6 +113,15 @@ function QuestionCard({ quizId, question, options, number }: QuestionProps) {
               />
             )}
           </div>
+          {judging.there && (
+            <judging.there.KeptQuestion
+              name={name}
+              question={question}
+              chosen={chosen}
+              onChoose={setChosen}
+              checked={checked}
+            />
+          )}
           {checked && !judging.there && <NotThereYet later={judging} what="The results" />}
         </div>
       </fieldset>

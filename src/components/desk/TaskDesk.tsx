@@ -1,12 +1,19 @@
 import { useMemo, useState } from 'preact/hooks';
 import { type Board, lockedControls, type Scenario } from '../../../simulator/index.ts';
+import type { TaskName } from '../../progress/task-record.ts';
 import { Desk } from './Desk.tsx';
 import { NotThereYet } from './NotThereYet.tsx';
 import { useBoard } from './use-board.ts';
 import { useJudging } from './use-judging.ts';
 
+interface Props {
+  scenario: Scenario;
+  /** What its progress is kept under. */
+  name: TaskName;
+}
+
 /** A scenario with its desk: the brief, the desk, Check and its verdict, hints in steps, the debrief. */
-export function TaskDesk({ scenario }: { scenario: Scenario }) {
+export function TaskDesk({ scenario, name }: Props) {
   const { rig, title, brief, hints, start, open, show, solution, debrief } = scenario;
   const locked = useMemo(() => lockedControls(rig, open), [rig, open]);
   const board = useBoard({ setup: { rig, board: start }, locked });
@@ -81,6 +88,16 @@ export function TaskDesk({ scenario }: { scenario: Scenario }) {
         <judged.VerdictView rig={rig} verdict={judged.verdict} isStale={checked.board !== now} />
       )}
       {judged?.verdict.passed && <p class="debrief">{debrief}</p>}
+      {judging.there && (
+        <judging.there.KeptTask
+          name={name}
+          scenario={scenario}
+          board={board}
+          hintsShown={hintsShown}
+          onHints={setHintsShown}
+          judged={judged}
+        />
+      )}
     </section>
   );
 }

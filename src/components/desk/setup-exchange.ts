@@ -6,7 +6,8 @@ import {
   type Setup,
   setupData,
 } from '../../../simulator/index.ts';
-import { type Linked, linkTo, setupOfLink } from '../../share/setup-link.ts';
+import { linkTo, setupOfLink } from '../../share/setup-link.ts';
+import type { Linked } from '../../share/setup-text.ts';
 
 /** What is wrong with a file or a link, a line each. */
 export interface Problems {
