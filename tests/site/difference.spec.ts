@@ -35,6 +35,7 @@ test('in a task the solution can be held against one’s own desk, once it was c
   const task = page.locator('section.task').first();
   await task.scrollIntoViewIfNeeded();
   await expect(page.locator('astro-island:has(section.task)').first()).not.toHaveAttribute('ssr');
+  await page.waitForLoadState('networkidle');
   await task.getByRole('button', { name: 'Compare with before' }).click();
   const against = task.getByLabel('Against');
   await expect(against.getByRole('option', { name: 'one solution' })).toHaveCount(0);

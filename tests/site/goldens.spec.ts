@@ -23,7 +23,12 @@ async function open(page: Page, address: string): Promise<Locator> {
 async function openWord(page: Page, word: string): Promise<Locator> {
   await page.goto('/glossary/');
   await page.locator(`#${word}`).getByText('See it on a desk').click();
-  return page.locator(`#${word} .desk-scroll`);
+  const drawing = page.locator(`#${word} .desk-scroll`);
+  // Wherever the word stands in the page, its picture then stands at a whole pixel.
+  await drawing.evaluate((element) => {
+    Object.assign(element.style, { position: 'fixed', inset: '0 auto auto 0', zIndex: '9' });
+  });
+  return drawing;
 }
 
 test('the front page, light', async ({ page }) => {

@@ -183,10 +183,11 @@ function Figure({ field, text, label, isLocked, onEnter }: FigureProps) {
           if (event.key === 'Escape') leave();
         }}
       />
-      <span class="figure-word" role="alert">
-        {isRefused &&
-          `Expected a number such as −6, or “closed”; found “${draft?.slice(0, 20)}”. Escape brings back ${text}.`}
-      </span>
+      {isRefused && (
+        <span class="figure-word" role="alert">
+          {`Expected a number such as −6, or “closed”; found “${draft?.slice(0, 20)}”. Escape brings back ${text}.`}
+        </span>
+      )}
     </>
   );
 }
