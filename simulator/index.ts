@@ -47,6 +47,31 @@ export type {
 } from './grade/verdict.ts';
 export type { WalkThrough, WalkThroughStep } from './grade/walk-through.ts';
 export { parseWalkThrough, walkThroughSchema } from './grade/walk-through.ts';
+export type { Complaint, Oddity, Symptom } from './puzzle/hunt/complaint.ts';
+export type { HuntDraft } from './puzzle/hunt/draft.ts';
+export { fromDraft, huntDraftSchema, toDraft } from './puzzle/hunt/draft.ts';
+export type { Fault, FaultKind } from './puzzle/hunt/fault.ts';
+export { faultId, partnerOf } from './puzzle/hunt/fault.ts';
+export type { Hunt } from './puzzle/hunt/hunt.ts';
+export { hunt, SEED } from './puzzle/hunt/hunt.ts';
+export type { HuntEvent, HuntSnapshot } from './puzzle/hunt/hunt-machine.ts';
+export { huntMachine } from './puzzle/hunt/hunt-machine.ts';
+export type {
+  Contradiction,
+  HuntStep,
+  JudgedAccusation,
+  JudgedProbe,
+  JudgedStep,
+  ProbeReading,
+  Worth,
+} from './puzzle/hunt/judge-steps.ts';
+export { contradictionOf, judgeSteps, probe } from './puzzle/hunt/judge-steps.ts';
+export { HUNT_LEVELS } from './puzzle/hunt/level.ts';
+export type { Reading } from './puzzle/hunt/reading.ts';
+export { AUDIBLE } from './puzzle/hunt/reading.ts';
+export type { HuntScore } from './puzzle/hunt/score.ts';
+export { scoreHunt } from './puzzle/hunt/score.ts';
+export type { Suspect } from './puzzle/hunt/suspects.ts';
 export * from './rig/address.ts';
 export type { BayPoint } from './rig/bay.ts';
 export { bayPoints } from './rig/bay.ts';

@@ -5,6 +5,18 @@ export { cutSentence, elsewhereSentences, shortOption } from './desk-states.ts';
 export { differenceLines, type LevelDifference, levelDifferences } from './differences.ts';
 export { findingSentence, mendingSentence, severityWord } from './findings.ts';
 export {
+  complainerWords,
+  complaintWords,
+  contradictionSentence,
+  FAULT_KIND_WORDS,
+  faultText,
+  readingText,
+  scoreSentence,
+  suspectText,
+  WORTH_WORDS,
+  worthSentence,
+} from './hunts.ts';
+export {
   inUnit,
   LEVEL_UNITS,
   type LevelScale,

@@ -1,0 +1,183 @@
+import {
+  type Complaint,
+  type Contradiction,
+  type Fault,
+  type FaultKind,
+  type HuntScore,
+  jacks,
+  type Oddity,
+  partnerOf,
+  type Reading,
+  type Rig,
+  type Setup,
+  type Symptom,
+  type Worth,
+} from '../../simulator/index.ts';
+import { IN_DBU, type LevelScale } from './level-units.ts';
+import { atGoal, goalName, ownerName, placeName, sourceName } from './places.ts';
+import { levelText } from './quantities.ts';
+import { capitalised, counted, listed, sentence } from './sentence.ts';
+import { closedText } from './stops.ts';
+
+/** What a client says of a symptom, about some tracks or about all that is to be heard. */
+const SAID: Readonly<Record<Symptom, (who: string, isMany: boolean) => string>> = {
+  silent: (who) => `I hear nothing of ${who}.`,
+  intruder: (who) => `I hear ${who}, which should not be there at all.`,
+  'left-lost': (who, isMany) =>
+    `${who} ${be(isMany)} on the right alone: nothing comes from the left.`,
+  'right-lost': (who, isMany) =>
+    `${who} ${be(isMany)} on the left alone: nothing comes from the right.`,
+  'sides-swapped': (who, isMany) => `${who} ${isMany ? 'come' : 'comes'} from the wrong side.`,
+  quiet: (who, isMany) => `${who} ${be(isMany)} far too quiet.`,
+  loud: (who, isMany) => `${who} ${be(isMany)} far too loud.`,
+  'leans-left': (who, isMany) => `${who} ${isMany ? 'lean' : 'leans'} over to the left.`,
+  'leans-right': (who, isMany) => `${who} ${isMany ? 'lean' : 'leans'} over to the right.`,
+};
+
+const be = (isMany: boolean): string => (isMany ? 'are' : 'is');
+
+/** A complaint in a client's words: `I hear nothing of the Cello. All the rest is as it should be.` */
+export function complaintWords(rig: Rig, { oddities, isOfAll }: Complaint): string {
+  const bySymptom = Map.groupBy(oddities, ({ symptom }) => symptom);
+  if (isOfAll) return [...bySymptom.keys()].map(saidOfAll).join(' ');
+  const said = [...bySymptom].map(([symptom, of]) =>
+    capitalised(SAID[symptom](tracksOf(rig, of), of.length > 1)),
+  );
+  return [...said, 'All the rest is as it should be.'].join(' ');
+}
+
+const saidOfAll = (symptom: Symptom): string =>
+  symptom === 'silent' ? 'I hear nothing at all.' : capitalised(SAID[symptom]('everything', false));
+
+const tracksOf = (rig: Rig, oddities: readonly Oddity[]): string =>
+  listed(oddities.map(({ track }) => `the ${sourceName(rig, track)}`));
+
+/** Who complains: `Somebody who listens to Headphones A says:` */
+export const complainerWords = (rig: Rig, { output }: Complaint): string =>
+  `Somebody who listens to ${goalName(rig, output)} says:`;
+
+/** What is wrong, to stand behind a colon: `the mute of Strip 3 Cello is on`. */
+export function faultText(setup: Setup, { kind, at }: Fault): string {
+  const { rig } = setup;
+  const name = placeName(rig, at);
+  switch (kind) {
+    case 'dead':
+      return isInputJack(rig, at) ? `nothing comes through into ${name}` : `${name} is dead`;
+    case 'weak':
+      return `a bad contact into ${name} loses 20 dB`;
+    case 'inverted':
+      return `the cord into ${name} is wired the wrong way round`;
+    case 'polarity':
+      return `the polarity of ${ownerName(rig, ownerPart(at))} is switched over`;
+    case 'muted':
+    case 'closed':
+      return closedText(rig, at);
+    case 'unassigned':
+      return at.endsWith('.to')
+        ? `${ownerName(rig, ownerPart(at))} is assigned nowhere`
+        : closedText(rig, at);
+    case 'stray':
+      return `${name} is on, and should be off`;
+    case 'tap':
+      return `${name} is on the other side of the fader`;
+    case 'unplugged':
+      return `the cord into ${name} is pulled`;
+    case 'open-plug':
+      return `an open plug in ${name} breaks its normal`;
+    case 'crossed':
+      return `the cords into ${name} and ${placeName(rig, partnerOf(setup, at) ?? at)} are crossed`;
+  }
+}
+
+const ownerPart = (at: string): string => at.split('.').slice(0, 2).join('.');
+
+const isInputJack = (rig: Rig, at: string): boolean => jacks(rig).inputs.includes(at);
+
+/** Several faults that no reading tells apart: `the mute of Strip 3 is on, or the mute of Strip 3 is dead`. */
+export const suspectText = (setup: Setup, faults: readonly Fault[]): string =>
+  faults.map((fault) => faultText(setup, fault)).join(', or ');
+
+/** What a meter shows: `−6.0 dBu`, `left −6.0 dBu, right silent`. */
+export function readingText(reading: Reading, scale: LevelScale = IN_DBU): string {
+  const [left, right] = reading.map((level) => levelText(level, 1, scale));
+  if (right === undefined) return left ?? '';
+  return left === right ? `${left} on each side` : `left ${left}, right ${right}`;
+}
+
+/** What a probe was worth, in a word. */
+export const WORTH_WORDS: Readonly<Record<Worth, string>> = {
+  sound: 'Well chosen',
+  premature: 'Premature',
+  redundant: 'Redundant',
+  outside: 'Outside',
+};
+
+/** What a probe was worth, and why. */
+export function worthSentence(
+  rig: Rig,
+  worth: Worth,
+  better: { readonly place: string; readonly left: number } | undefined,
+): string {
+  const advice = better
+    ? ` ${capitalised(placeName(rig, better.place))} would have left at most ${counted(better.left, 'suspect')}.`
+    : '';
+  switch (worth) {
+    case 'sound':
+      return 'No other place could promise more.';
+    case 'premature':
+      return `It asked about too few or too many of the suspects.${advice}`;
+    case 'redundant':
+      return `All suspects that were left read alike there.${advice}`;
+    case 'outside':
+      return `No suspect changes anything there.${advice}`;
+  }
+}
+
+/** Why an accused fault is not it. */
+export function contradictionSentence(
+  { rig }: Setup,
+  contradiction: Contradiction,
+  complaint: Complaint,
+  scale: LevelScale = IN_DBU,
+): string {
+  switch (contradiction.code) {
+    case 'other-complaint':
+      return `With that, somebody who listens to ${goalName(rig, complaint.output)} would have said something else.`;
+    case 'other-reading': {
+      const { reading, would } = contradiction;
+      const at = atGoal(rig, reading.place);
+      return `With that, ${readingText(would, scale)} would have been read ${at}, and it was ${readingText(reading.found, scale)}.`;
+    }
+    case 'it-fitted':
+      return 'It fitted all that you knew, but so did others: a reading that tells them apart was missing.';
+  }
+}
+
+/** How a hunt went, in a sentence or two. */
+export function scoreSentence({ isFound, probes, wrong, owed, best, score }: HuntScore): string {
+  const had = `The best strategy needs ${counted(best, 'reading')} here at the most`;
+  const took = counted(probes, 'reading');
+  if (!isFound) return sentence(`Not found, after ${took}. ${had}`);
+  const more = [
+    ...(wrong > 0 ? [counted(wrong, 'wrong accusation')] : []),
+    ...(owed > 0 ? [`${counted(owed, 'reading')} short of a proof`] : []),
+  ];
+  const cost = listed([`Found with ${took}`, ...more]);
+  return `${cost}. ${had}: ${Math.round(score * 100)} of 100.`;
+}
+
+/** Kinds of fault as the list of a level names them. */
+export const FAULT_KIND_WORDS: Readonly<Record<FaultKind, string>> = {
+  dead: 'something that is dead',
+  weak: 'a bad contact',
+  inverted: 'a cord that inverts',
+  muted: 'a mute',
+  closed: 'a fader or send that is down',
+  unassigned: 'an assign that is missing',
+  stray: 'an assign too many',
+  tap: 'a send on the wrong side of the fader',
+  polarity: 'a polarity switch',
+  unplugged: 'a cord that was pulled',
+  'open-plug': 'an open plug in a normal',
+  crossed: 'two cords that are crossed',
+};
