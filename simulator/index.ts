@@ -53,7 +53,7 @@ export { fromDraft, huntDraftSchema, toDraft } from './puzzle/hunt/draft.ts';
 export type { Fault, FaultKind } from './puzzle/hunt/fault.ts';
 export { faultId, partnerOf } from './puzzle/hunt/fault.ts';
 export type { Hunt } from './puzzle/hunt/hunt.ts';
-export { hunt, SEED } from './puzzle/hunt/hunt.ts';
+export { hunt } from './puzzle/hunt/hunt.ts';
 export type { HuntEvent, HuntSnapshot } from './puzzle/hunt/hunt-machine.ts';
 export { huntMachine } from './puzzle/hunt/hunt-machine.ts';
 export type {
@@ -66,9 +66,9 @@ export type {
   Worth,
 } from './puzzle/hunt/judge-steps.ts';
 export { contradictionOf, judgeSteps, probe } from './puzzle/hunt/judge-steps.ts';
-export { HUNT_LEVELS } from './puzzle/hunt/level.ts';
+export { HUNT_LEVELS, SEED } from './puzzle/hunt/level.ts';
 export type { Reading } from './puzzle/hunt/reading.ts';
-export { AUDIBLE } from './puzzle/hunt/reading.ts';
+export { lookAlike } from './puzzle/hunt/reading.ts';
 export type { HuntScore } from './puzzle/hunt/score.ts';
 export { scoreHunt } from './puzzle/hunt/score.ts';
 export type { Suspect } from './puzzle/hunt/suspects.ts';

@@ -1,5 +1,4 @@
-import { HUNT_LEVELS, SEED } from '../../simulator/index.ts';
-import { problem } from './packing.ts';
+import { HUNT_LEVELS, InputError, SEED } from '../../simulator/index.ts';
 
 /** What the fragment of an address begins with that names a hunt. */
 export const HUNT_FRAGMENT = '#hunt=';
@@ -12,7 +11,6 @@ export interface HuntChoice {
 }
 
 const VERSION = 1;
-const NAME = 'The link';
 const LONGEST = 40;
 
 /** A hunt as the fragment of an address: `#hunt=1.3.k7x2`. */
@@ -32,22 +30,20 @@ export function huntOfLink(fragment: string): HuntChoice {
   if (fragment.length > LONGEST || more.length > 0 || seed === '') {
     const found =
       fragment.length > LONGEST ? `${fragment.length} characters` : 'one that is damaged';
-    throw problem(
-      NAME,
-      'a version, a level and a seed',
-      found,
-      'Copy all of it, to its last letter.',
-    );
+    throw problem('a version, a level and a seed', found, 'Copy all of it, to its last letter.');
   }
   if (version !== `${VERSION}`) {
     const hint = 'Load this page anew, and open the link again.';
-    throw problem(NAME, `version ${VERSION}`, `version "${version}"`, hint);
+    throw problem(`version ${VERSION}`, `version "${version}"`, hint);
   }
   if (!/^[1-9]$/.test(level) || Number(level) > HUNT_LEVELS.length) {
-    throw problem(NAME, `a level from 1 to ${HUNT_LEVELS.length}`, `"${level}"`, 'Choose a level.');
+    throw problem(`a level from 1 to ${HUNT_LEVELS.length}`, `"${level}"`, 'Choose a level.');
   }
   if (!SEED.test(seed)) {
-    throw problem(NAME, 'a seed of 1 to 12 of a-z and 0-9', `"${seed}"`, 'Begin a new hunt.');
+    throw problem('a seed of 1 to 12 of a-z and 0-9', `"${seed}"`, 'Begin a new hunt.');
   }
   return { level: Number(level), seed };
 }
+
+const problem = (expected: string, found: string, hint: string): InputError =>
+  new InputError('The link', [{ place: '', expected, found, hint }]);

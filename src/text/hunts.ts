@@ -2,10 +2,12 @@ import {
   type Complaint,
   type Contradiction,
   type Fault,
-  type FaultKind,
+  type Hunt,
   type HuntScore,
   jacks,
+  lookAlike,
   type Oddity,
+  type ProbeReading,
   partnerOf,
   type Reading,
   type Rig,
@@ -104,6 +106,19 @@ export function readingText(reading: Reading, scale: LevelScale = IN_DBU): strin
   return left === right ? `${left} on each side` : `left ${left}, right ${right}`;
 }
 
+/** What a reading says: whether it is what was written down. */
+export const readingVerdict = ({ found, meant }: ProbeReading): string =>
+  lookAlike(found, meant) ? 'as it should be' : 'not as it should be';
+
+/** The last reading, to be read out. */
+export const readingSentence = (
+  rig: Rig,
+  reading: ProbeReading,
+  count: number,
+  scale: LevelScale = IN_DBU,
+): string =>
+  `Reading ${count}, behind ${placeName(rig, reading.place)}: ${readingText(reading.found, scale)}, ${readingVerdict(reading)}.`;
+
 /** What a probe was worth, in a word. */
 export const WORTH_WORDS: Readonly<Record<Worth, string>> = {
   sound: 'Well chosen',
@@ -166,18 +181,8 @@ export function scoreSentence({ isFound, probes, wrong, owed, best, score }: Hun
   return `${cost}. ${had}: ${Math.round(score * 100)} of 100.`;
 }
 
-/** Kinds of fault as the list of a level names them. */
-export const FAULT_KIND_WORDS: Readonly<Record<FaultKind, string>> = {
-  dead: 'something that is dead',
-  weak: 'a bad contact',
-  inverted: 'a cord that inverts',
-  muted: 'a mute',
-  closed: 'a fader or send that is down',
-  unassigned: 'an assign that is missing',
-  stray: 'an assign too many',
-  tap: 'a send on the wrong side of the fader',
-  polarity: 'a polarity switch',
-  unplugged: 'a cord that was pulled',
-  'open-plug': 'an open plug in a normal',
-  crossed: 'two cords that are crossed',
-};
+/** How the best strategy was found, and what it needs. */
+export const strategySentence = ({ suspects, best, strategy }: Hunt): string =>
+  strategy.isExact
+    ? `${capitalised(counted(suspects.length, 'suspect'))} fitted the complaint. No strategy needs fewer than ${counted(best, 'reading')} in the worst case: all were tried.`
+    : `${capitalised(counted(suspects.length, 'suspect'))} fitted the complaint. Splitting them as evenly as can be at each reading needs ${best} in the worst case.`;

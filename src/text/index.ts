@@ -4,14 +4,17 @@ export { claimSentence, heardSentence, probeText, shownSentence } from './claims
 export { cutSentence, elsewhereSentences, shortOption } from './desk-states.ts';
 export { differenceLines, type LevelDifference, levelDifferences } from './differences.ts';
 export { findingSentence, mendingSentence, severityWord } from './findings.ts';
+export { levelOfHuntText } from './hunt-levels.ts';
 export {
   complainerWords,
   complaintWords,
   contradictionSentence,
-  FAULT_KIND_WORDS,
   faultText,
+  readingSentence,
   readingText,
+  readingVerdict,
   scoreSentence,
+  strategySentence,
   suspectText,
   WORTH_WORDS,
   worthSentence,

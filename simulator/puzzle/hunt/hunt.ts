@@ -6,7 +6,7 @@ import type { Solution } from '../../solve/solution.ts';
 import { RandomStream } from '../random-stream.ts';
 import { type Complaint, complaintAt, complaintId, type Oddity } from './complaint.ts';
 import { type Fault, faultId, faultsOf, solutionWith } from './fault.ts';
-import { type HuntLevel, huntLevel } from './level.ts';
+import { type HuntLevel, huntLevel, SEED } from './level.ts';
 import { Strategy } from './strategy.ts';
 import { type LineUp, lineUp } from './suspects.ts';
 import { workingBoard } from './working-board.ts';
@@ -31,9 +31,6 @@ export interface Hunt extends LineUp {
   /** How many probes the best strategy needs in the worst case. */
   readonly best: number;
 }
-
-/** What seeds are made of: they stand in links. */
-export const SEED = /^[a-z0-9]{1,12}$/;
 
 /** How many working setups are tried for one seed. */
 const MOST_TRIES = 40;

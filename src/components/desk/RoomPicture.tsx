@@ -2,6 +2,7 @@ import { useMemo } from 'preact/hooks';
 import { deskParts, openOwners } from '../../drawing/desk-parts.ts';
 import type { Drawing, Point } from '../../drawing/drawing.ts';
 import { drawRoom } from '../../drawing/room.ts';
+import type { RoomDrawing } from '../../drawing/room-drawing.ts';
 import type { Sections } from '../../drawing/room-rows.ts';
 import { ColumnView } from './ColumnView.tsx';
 import { CordSymbol } from './CordSymbol.tsx';
@@ -38,23 +39,34 @@ export function RoomPicture({ desk, sections, scene, hands, marks }: RoomProps) 
   return (
     <>
       <DeskPicture drawing={room.desk} scene={scene} hands={hands} marks={marks} columns={columns}>
-        {room.cords.map((cord) => (
-          <CordSymbol key={cord.input} cord={cord} scene={scene} hands={hands} />
-        ))}
-        {room.box.map(({ column, plugins, goal }) => (
-          <g key={column.owner}>
-            <ColumnView column={column} scene={scene} hands={hands} />
-            {plugins.map((mark) => (
-              <PluginSymbol key={mark.address} mark={mark} scene={scene} hands={hands} />
-            ))}
-            <GoalSymbol goal={goal} hands={hands} />
-          </g>
-        ))}
-        {room.devices.map((device) => (
-          <DeviceView key={device.owner} device={device} scene={scene} hands={hands} />
-        ))}
+        <RoomParts room={room} scene={scene} hands={hands} />
       </DeskPicture>
       <FoldedOwners owners={folded} scene={scene} hands={hands} />
     </>
   );
 }
+
+/** What is drawn around a desk: cords, the box, the rack. */
+export const RoomParts = ({
+  room,
+  scene,
+  hands,
+}: Pick<RoomProps, 'scene' | 'hands'> & { room: RoomDrawing }) => (
+  <>
+    {room.cords.map((cord) => (
+      <CordSymbol key={cord.input} cord={cord} scene={scene} hands={hands} />
+    ))}
+    {room.box.map(({ column, plugins, goal }) => (
+      <g key={column.owner}>
+        <ColumnView column={column} scene={scene} hands={hands} />
+        {plugins.map((mark) => (
+          <PluginSymbol key={mark.address} mark={mark} scene={scene} hands={hands} />
+        ))}
+        <GoalSymbol goal={goal} hands={hands} />
+      </g>
+    ))}
+    {room.devices.map((device) => (
+      <DeviceView key={device.owner} device={device} scene={scene} hands={hands} />
+    ))}
+  </>
+);

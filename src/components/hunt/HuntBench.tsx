@@ -1,0 +1,76 @@
+import { useMemo, useState } from 'preact/hooks';
+import { HUNT_LEVELS, InputError, type Rig } from '../../../simulator/index.ts';
+import { HUNT_FRAGMENT, type HuntChoice, huntLink, huntOfLink } from '../../share/hunt-link.ts';
+import { LEVEL_UNITS, type LevelUnit, levelOfHuntText, scaleIn } from '../../text/index.ts';
+import { chooseLevelUnit, useLevelUnit } from '../desk/level-unit.ts';
+import { useFragment } from '../desk/use-fragment.ts';
+import { HuntRoom } from './HuntRoom.tsx';
+
+/** What stands there before anybody has chosen. */
+const FIRST: HuntChoice = { level: 1, seed: 'loft' };
+
+/** Hunts in a room, one after the other: which level, a new one, and the address of each. */
+export function HuntBench({ rig }: { rig: Rig }) {
+  const [choice, setChoice] = useState(FIRST);
+  const [problem, setProblem] = useState<string>();
+  const unit = useLevelUnit();
+  const scale = useMemo(() => scaleIn(rig, unit), [rig, unit]);
+
+  // The address that the page was opened by may name a hunt, and so may one that is pasted later.
+  useFragment((fragment) => {
+    if (!fragment.startsWith(HUNT_FRAGMENT)) return;
+    try {
+      setChoice(huntOfLink(fragment));
+      setProblem(undefined);
+    } catch (error) {
+      if (!(error instanceof InputError)) throw error;
+      setProblem(error.message);
+    }
+  });
+  /** The fragment tells which hunt it is, so that it is there again when the page is loaded anew. */
+  const begin = (level: number) => {
+    window.location.hash = huntLink({ level, seed: randomSeed() });
+  };
+  return (
+    <>
+      <div class="desk-bar">
+        <label for="hunt-level">Level</label>
+        <select
+          id="hunt-level"
+          value={choice.level}
+          onChange={({ currentTarget }) => begin(Number(currentTarget.value))}
+        >
+          {HUNT_LEVELS.map((_, index) => (
+            <option key={index + 1} value={index + 1}>
+              {levelOfHuntText(index + 1)}
+            </option>
+          ))}
+        </select>
+        <button type="button" onClick={() => begin(choice.level)}>
+          Another hunt
+        </button>
+        <label for="hunt-unit">Levels in</label>
+        <select
+          id="hunt-unit"
+          value={unit}
+          onChange={({ currentTarget }) => chooseLevelUnit(currentTarget.value as LevelUnit)}
+        >
+          {LEVEL_UNITS.map((one) => (
+            <option key={one}>{one}</option>
+          ))}
+        </select>
+        <a href={huntLink(choice)}>Link to this hunt</a>
+      </div>
+      <p class="problem" role="alert">
+        {problem}
+      </p>
+      <HuntRoom rig={rig} choice={choice} scale={scale} />
+    </>
+  );
+}
+
+/** Six of a-z and 0-9. */
+const randomSeed = (): string =>
+  Array.from(crypto.getRandomValues(new Uint8Array(6)), (byte) => (byte % 36).toString(36)).join(
+    '',
+  );
