@@ -5,6 +5,7 @@ import { checkLessons } from './commands/check-lessons.ts';
 import { controls } from './commands/controls.ts';
 import { findings } from './commands/findings.ts';
 import { grade } from './commands/grade.ts';
+import { hunt } from './commands/hunt.ts';
 import { levels } from './commands/levels.ts';
 import { paths } from './commands/paths.ts';
 import { schema } from './commands/schema.ts';
@@ -18,6 +19,7 @@ const COMMANDS: readonly Command[] = [
   findings,
   start,
   grade,
+  hunt,
   controls,
   checkLessons,
   schema,

@@ -140,7 +140,7 @@ export function worthSentence(
     case 'sound':
       return 'No other place could promise more.';
     case 'premature':
-      return `It asked about too few or too many of the suspects.${advice}`;
+      return `It told something, but another place would have left fewer readings to make.${advice}`;
     case 'redundant':
       return `All suspects that were left read alike there.${advice}`;
     case 'outside':
@@ -182,7 +182,11 @@ export function scoreSentence({ isFound, probes, wrong, owed, best, score }: Hun
 }
 
 /** How the best strategy was found, and what it needs. */
-export const strategySentence = ({ suspects, best, strategy }: Hunt): string =>
+export const strategySentence = ({
+  suspects,
+  best,
+  strategy,
+}: Pick<Hunt, 'suspects' | 'best' | 'strategy'>): string =>
   strategy.isExact
     ? `${capitalised(counted(suspects.length, 'suspect'))} fitted the complaint. No strategy needs fewer than ${counted(best, 'reading')} in the worst case: all were tried.`
     : `${capitalised(counted(suspects.length, 'suspect'))} fitted the complaint. Splitting them as evenly as can be at each reading needs ${best} in the worst case.`;

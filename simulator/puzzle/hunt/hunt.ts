@@ -1,6 +1,7 @@
 import type { Setup } from '../../board/board.ts';
 import type { Address } from '../../rig/address.ts';
 import type { Rig } from '../../rig/schema.ts';
+import { clippingStages } from '../../solve/headroom.ts';
 import { simulate } from '../../solve/simulate.ts';
 import type { Solution } from '../../solve/solution.ts';
 import { RandomStream } from '../random-stream.ts';
@@ -64,6 +65,8 @@ function tryHunt(
 ): Omit<Hunt, 'level' | 'seed'> | undefined {
   const setup = { rig, board: workingBoard(rig, how, stream.part('board')) };
   const meantSolution = simulate(setup);
+  // It has to work before it is broken.
+  if (clippingStages(meantSolution).length > 0) return undefined;
   const faults = faultsOf(setup, meantSolution, new Set(how.kinds));
   const [fewest, most] = how.suspects;
   const cases = casesOf(setup, meantSolution, faults).filter(({ complaint }) =>

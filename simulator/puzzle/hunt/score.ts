@@ -9,7 +9,7 @@ export interface HuntScore {
   readonly wrong: number;
   /**
    * How many probes the best strategy would still have needed, in the worst case, when the right fault was
-   * accused. They count as well: a guess that was lucky is no proof.
+   * accused. They count as well, and the guess itself as one more: luck is no proof.
    */
   readonly owed: number;
   /** How many probes the best strategy needs in the worst case. */
@@ -28,7 +28,8 @@ export function scoreHunt(hunt: Hunt, steps: readonly HuntStep[]): HuntScore {
   const left = right?.before ?? judged.at(-1)?.after ?? allSuspects(hunt);
   const owed = hunt.strategy.worstOf(left);
   const { best } = hunt;
-  const needed = probes + wrong + owed;
+  const guess = owed > 0 ? owed + 1 : 0;
+  const needed = probes + wrong + guess;
   const score = right ? best / Math.max(best, needed) : 0;
   return { isFound: right !== undefined, probes, wrong, owed, best, score };
 }

@@ -61,9 +61,7 @@ export function HuntBench({ rig }: { rig: Rig }) {
         </select>
         <a href={huntLink(choice)}>Link to this hunt</a>
       </div>
-      <p class="problem" role="alert">
-        {problem}
-      </p>
+      <div role="alert">{problem && <p class="problem">{problem}</p>}</div>
       <HuntRoom rig={rig} choice={choice} scale={scale} />
     </>
   );

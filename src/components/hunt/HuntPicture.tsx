@@ -1,5 +1,6 @@
 import { useMemo, useRef } from 'preact/hooks';
 import type { Address, Hunt, Owner } from '../../../simulator/index.ts';
+import type { Point } from '../../drawing/drawing.ts';
 import { layOut } from '../../drawing/lay-out.ts';
 import type { Glow } from '../../drawing/light.ts';
 import { drawRoom } from '../../drawing/room.ts';
@@ -68,6 +69,7 @@ export function HuntPicture({ hunt, probed, selected, isNarrow, scale, onTouch }
   );
   const columns = [...room.desk.columns, ...room.box.map(({ column }) => column), ...room.devices];
   useInView(box, columns, selected);
+  const marks = Map.groupBy(probed.keys(), (index) => probed[index] ?? '');
   const points = useMemo(() => pointsOf(room), [room]);
   return (
     <section ref={box} class="desk-scroll" tabIndex={0} aria-label="Drawing of the room">
@@ -79,21 +81,30 @@ export function HuntPicture({ hunt, probed, selected, isNarrow, scale, onTouch }
       >
         <RoomParts room={room} scene={scene} hands={hands} />
         <g class="hunt-marks">
-          {probed.map((place, index) => {
+          {[...marks].map(([place, numbers]) => {
             const at = points.get(place);
             return (
               at && (
-                <g key={`${index} ${place}`}>
-                  <circle cx={at.x} cy={at.y} r={9} />
-                  <text x={at.x} y={at.y + 4}>
-                    {index + 1}
-                  </text>
-                </g>
+                <Mark key={place} at={at} numbers={numbers.map((index) => index + 1).join(', ')} />
               )
             );
           })}
         </g>
       </DeskDrawing>
     </section>
+  );
+}
+
+/** Which readings were made at a place, beside it. */
+function Mark({ at: { x, y }, numbers }: { at: Point; numbers: string }) {
+  const width = 12 + 7 * numbers.length;
+  return (
+    <>
+      <path class="hunt-mark-line" d={`M${x} ${y}h12`} />
+      <rect x={x + 10} y={y - 9} width={width} height={18} rx={9} />
+      <text x={x + 10 + width / 2} y={y + 4}>
+        {numbers}
+      </text>
+    </>
   );
 }
