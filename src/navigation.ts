@@ -10,6 +10,7 @@ export const NAVIGATION: readonly NavigationLink[] = [
   { href: '/', label: 'Start' },
   { href: '/lessons/', label: 'Lessons' },
   { href: '/bench/', label: 'Bench' },
+  { href: '/fault-hunt/', label: 'Fault hunt' },
   { href: '/glossary/', label: 'Glossary' },
 ];
 

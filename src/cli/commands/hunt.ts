@@ -1,5 +1,6 @@
 import { HUNT_LEVELS, hunt as huntOf, SEED } from '../../../simulator/index.ts';
 import { readCourse } from '../../course/index.ts';
+import { HUNT_ROOM } from '../../share/hunt-link.ts';
 import {
   complainerWords,
   complaintWords,
@@ -13,9 +14,6 @@ import { ArgumentError } from '../argument-error.ts';
 import { type Command, JSON_OPTION } from '../command.ts';
 import { ROOT } from '../root.ts';
 import { toJson } from '../terminal.ts';
-
-/** The room that hunts go on in. */
-const ROOM = 'net-loft';
 
 export const hunt: Command = {
   name: 'hunt',
@@ -36,8 +34,8 @@ export const hunt: Command = {
     if (!SEED.test(seed)) {
       throw new ArgumentError('desk hunt', 'a seed of 1 to 12 of a-z and 0-9', `"${seed}"`);
     }
-    const rig = readCourse(ROOT).rigs.get(ROOM);
-    if (!rig) throw new RangeError(`Expected the room ${ROOM} in the course, found none.`);
+    const rig = readCourse(ROOT).rigs.get(HUNT_ROOM);
+    if (!rig) throw new RangeError(`Expected the room ${HUNT_ROOM} in the course, found none.`);
     const { setup, complaint, source, suspects, best, strategy, fault, places } = huntOf(
       rig,
       Number(level),
