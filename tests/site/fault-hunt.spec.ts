@@ -64,7 +64,7 @@ test('by keyboard alone: a hunt is solved as the best strategy would, and the de
 });
 
 test('a wrong accusation says what speaks against it, and the hunt goes on', async ({ page }) => {
-  const hunt = await openHunt(page, { level: 1, seed: 'loft' });
+  const hunt = await openHunt(page, { level: 1, seed: 'k7x2' });
   await page.getByRole('button', { name: 'Take the meter' }).click();
   const other = hunt.suspects.find((_, index) => index !== hunt.hidden)?.faults[0];
   if (!other) throw new Error('Expected a second suspect.');
@@ -82,7 +82,7 @@ test('a wrong accusation says what speaks against it, and the hunt goes on', asy
 test('the drawing is unlit, takes the meter where it is touched, and marks what was read', async ({
   page,
 }) => {
-  await openHunt(page, { level: 1, seed: 'loft' });
+  await openHunt(page, { level: 1, seed: 'k7x2' });
   await page.getByRole('button', { name: 'Take the meter' }).click();
   const drawing = page.locator('.hunt .desk-drawing');
   await expect(drawing.locator('.light, .wire-unknown')).toHaveCount(0);
@@ -100,7 +100,7 @@ test('the drawing is unlit, takes the meter where it is touched, and marks what 
 test('a new hunt has an address of its own; a damaged one says what is wrong with it', async ({
   page,
 }) => {
-  await openHunt(page, { level: 1, seed: 'loft' });
+  await openHunt(page, { level: 1, seed: 'k7x2' });
   await page.getByLabel('Level', { exact: true }).selectOption('3');
   await expect(page).toHaveURL(/#hunt=1\.3\.[a-z0-9]{6}$/);
   await page.goto('/fault-hunt/#hunt=1.9.abc');

@@ -37,7 +37,7 @@ export function HuntPicture({ hunt, probed, selected, isNarrow, scale, onTouch }
     [setup.rig, only],
   );
   const room = useMemo(
-    () => drawRoom(setup, desk, { box: !isNarrow, rack: !isNarrow }),
+    () => drawRoom(setup, desk, { box: !isNarrow, rack: !isNarrow, folded: [] }),
     [setup, desk, isNarrow],
   );
   const scene = useMemo(
@@ -64,6 +64,7 @@ export function HuntPicture({ hunt, probed, selected, isNarrow, scale, onTouch }
         if ('address' in event) touch.current(event.address);
       },
       light: () => {},
+      compare: () => {},
     }),
     [],
   );

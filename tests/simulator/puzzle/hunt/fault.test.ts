@@ -47,14 +47,14 @@ describe('solutionWith()', () => {
     expect(found('inverted', 'desk.ch3.in', 'out.capture')).toBeCloseTo(3 + 4 - 6, 6);
   });
   test('muted, closed, unassigned: silent from there on', () => {
-    for (const fault of [
+    for (const [kind, at] of [
       ['muted', 'desk.ch3.mute'],
       ['closed', 'desk.ch3.fader'],
       ['unassigned', 'desk.ch3.main'],
       ['unassigned', 'box.cello.to'],
       ['unplugged', 'desk.ch3.in'],
     ] as const) {
-      expect(found(...fault, 'out.capture'), fault.join(' ')).toBe(-Infinity);
+      expect(found(kind, at, 'out.capture'), `${kind} ${at}`).toBe(-Infinity);
     }
   });
   test('stray: in two ways to the main bus, which is 6 dB more', () => {
