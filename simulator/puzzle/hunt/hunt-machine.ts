@@ -1,4 +1,4 @@
-import { assign, setup as machineSetup, type SnapshotFrom } from 'xstate';
+import { assign, createMachine, type SnapshotFrom } from 'xstate';
 import type { Address } from '../../rig/address.ts';
 import { faultNamed, type Hunt, isProbePlace } from './hunt.ts';
 import { type HuntStep, isRight } from './judge-steps.ts';
@@ -25,28 +25,25 @@ export type HuntEvent =
   /** Looks back on a hunt that is over. */
   | { readonly type: 'look-back' };
 
+const noting = (context: HuntContext, step: HuntStep): Partial<HuntContext> => ({
+  steps: [...context.steps, step],
+});
+
+/** Whether a fault is one that the setup can have, and was not accused before. */
+const canBeAccused = ({ hunt, steps }: HuntContext, fault: string): boolean =>
+  faultNamed(hunt, fault) !== undefined &&
+  !steps.some((step) => 'accuse' in step && step.accuse === fault);
+
 /**
  * A hunt from its briefing to its debriefing. A wrong accusation is said and counted, and never ends it. What a
  * reading shows and what a step was worth is not computed here, but derived from the steps.
  */
-export const huntMachine = machineSetup({
+export const huntMachine = createMachine({
   types: {
     context: {} as HuntContext,
     events: {} as HuntEvent,
     input: {} as HuntInput,
   },
-  guards: {
-    canProbe: ({ context }, { place }: { readonly place: Address }) =>
-      isProbePlace(context.hunt, place),
-    isRight: ({ context }, { fault }: { readonly fault: string }) => isRight(context.hunt, fault),
-    isNew: ({ context }, { fault }: { readonly fault: string }) =>
-      faultNamed(context.hunt, fault) !== undefined &&
-      !context.steps.some((step) => 'accuse' in step && step.accuse === fault),
-  },
-  actions: {
-    note: assign(({ context }, step: HuntStep) => ({ steps: [...context.steps, step] })),
-  },
-}).createMachine({
   id: 'hunt',
   context: ({ input }) => ({ hunt: input.hunt, steps: [] }),
   initial: 'briefing',
@@ -61,20 +58,20 @@ export const huntMachine = machineSetup({
       },
       on: {
         'probe.place': {
-          guard: { type: 'canProbe', params: ({ event }) => event },
+          guard: ({ context, event }) => isProbePlace(context.hunt, event.place),
           target: '.open',
-          actions: { type: 'note', params: ({ event }) => ({ probe: event.place }) },
+          actions: assign(({ context, event }) => noting(context, { probe: event.place })),
         },
         accuse: [
           {
-            guard: { type: 'isRight', params: ({ event }) => event },
+            guard: ({ context, event }) => isRight(context.hunt, event.fault),
             target: 'found',
-            actions: { type: 'note', params: ({ event }) => ({ accuse: event.fault }) },
+            actions: assign(({ context, event }) => noting(context, { accuse: event.fault })),
           },
           {
-            guard: { type: 'isNew', params: ({ event }) => event },
+            guard: ({ context, event }) => canBeAccused(context, event.fault),
             target: '.wrong',
-            actions: { type: 'note', params: ({ event }) => ({ accuse: event.fault }) },
+            actions: assign(({ context, event }) => noting(context, { accuse: event.fault })),
           },
         ],
         'give-up': 'debriefing',
