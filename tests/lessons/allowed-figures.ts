@@ -26,6 +26,11 @@ export const ALLOWED_FIGURES: Readonly<Record<string, readonly AllowedFigure[]>>
     { figure: '80 dBA', reason: 'reference of WHO and ITU, in the list of sources' },
   ],
   'blend-in-the-box': [{ figure: '+9', settingOf: 'box.blend.fader' }],
+  'what-comes-first': [
+    { figure: '−3 dBu', settingOf: 'rack.comp.threshold' },
+    { figure: '−6', settingOf: 'desk.ch1.fader' },
+    { figure: '−20', settingOf: 'desk.ch2.fader' },
+  ],
   numbers: [
     { figure: '−18 dBFS', reason: 'alignment of EBU R 68, and of common practice' },
     { figure: '0 dBu', reason: 'line-up that EBU R 68 is used with' },
