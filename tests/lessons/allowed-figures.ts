@@ -31,6 +31,23 @@ export const ALLOWED_FIGURES: Readonly<Record<string, readonly AllowedFigure[]>>
     { figure: '−6', settingOf: 'desk.ch1.fader' },
     { figure: '−20', settingOf: 'desk.ch2.fader' },
   ],
+  'the-staircase': [
+    { figure: '−18 dBFS', reason: 'level of the tone of the rig, in its file' },
+    { figure: '22 dBu', reason: 'full scale of the rig' },
+    {
+      figure: '3 dB',
+      reason: 'pan law in the middle, and exchange rate of NIOSH in the list of sources',
+    },
+    { figure: '+8', settingOf: 'desk.ch1.trim' },
+    { figure: '−5 dB', settingOf: 'rack.line.gain' },
+    { figure: '−6', settingOf: 'desk.ch1.fader' },
+    { figure: '−4', settingOf: 'desk.sub1.fader' },
+    { figure: '+7', settingOf: 'desk.main.fader' },
+    { figure: '+20', settingOf: 'desk.ch2.trim' },
+    { figure: '+10', settingOf: 'desk.ch2.fader' },
+    { figure: '−10', reason: 'a setting that is spoken of and not made' },
+    { figure: '85 dBA', reason: 'exposure limit of NIOSH, in the list of sources' },
+  ],
   numbers: [
     { figure: '−18 dBFS', reason: 'alignment of EBU R 68, and of common practice' },
     { figure: '0 dBu', reason: 'line-up that EBU R 68 is used with' },
