@@ -47,6 +47,10 @@ export const ALLOWED_FIGURES: Readonly<Record<string, readonly AllowedFigure[]>>
     { figure: '+10', settingOf: 'desk.ch2.fader' },
     { figure: '−10', reason: 'a setting that is spoken of and not made' },
     { figure: '85 dBA', reason: 'exposure limit of NIOSH, in the list of sources' },
+  'a-send-has-no-return': [
+    { figure: '−6', settingOf: 'desk.ch2.aux3' },
+    { figure: '−12', settingOf: 'desk.ret1.aux3' },
+    { figure: '−3', reason: 'a send that leaves no level, as in said-in-prose.test.ts' },
   ],
   numbers: [
     { figure: '−18 dBFS', reason: 'alignment of EBU R 68, and of common practice' },
