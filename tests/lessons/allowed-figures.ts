@@ -52,6 +52,10 @@ export const ALLOWED_FIGURES: Readonly<Record<string, readonly AllowedFigure[]>>
     { figure: '−12', settingOf: 'desk.ret1.aux3' },
     { figure: '−3', reason: 'a send that leaves no level, as in said-in-prose.test.ts' },
   ],
+  'effects-in-the-box': [
+    { figure: '−9', settingOf: 'box.alto.hall' },
+    { figure: '−10', settingOf: 'desk.ch2.fader' },
+  ],
   numbers: [
     { figure: '−18 dBFS', reason: 'alignment of EBU R 68, and of common practice' },
     { figure: '0 dBu', reason: 'line-up that EBU R 68 is used with' },
