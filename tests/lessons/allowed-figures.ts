@@ -56,6 +56,12 @@ export const ALLOWED_FIGURES: Readonly<Record<string, readonly AllowedFigure[]>>
     { figure: '−9', settingOf: 'box.alto.hall' },
     { figure: '−10', settingOf: 'desk.ch2.fader' },
   ],
+  'pan-pairs-and-mono': [
+    {
+      figure: '3 dB',
+      reason: 'pan law of the desk and what a side loses in mono: said-in-prose.test.ts',
+    },
+  ],
   numbers: [
     { figure: '−18 dBFS', reason: 'alignment of EBU R 68, and of common practice' },
     { figure: '0 dBu', reason: 'line-up that EBU R 68 is used with' },

@@ -21,3 +21,19 @@ describe('a-send-has-no-return', () => {
     expect(plateAt(-3)).toBeUndefined();
   });
 });
+
+describe('pan-pairs-and-mono', () => {
+  const inMono = (values: FileBoard) =>
+    levelIn('two-sides', 'alto', 'monitors', { ...values, 'desk.control.mono': true }) ??
+    Number.NaN;
+
+  test('in mono, what stands at one side is 3 dB below what stands in the middle', () => {
+    expect(inMono({}) - inMono({ 'desk.ch1.pan': 1 })).toBeCloseTo(3.01, 2);
+  });
+
+  test('in the middle each side is 3 dB below the one side at the end', () => {
+    const left = (pan: number) =>
+      levelIn('two-sides', 'alto', 'desk.main.out.l', { 'desk.ch1.pan': pan }) ?? Number.NaN;
+    expect(left(-1) - left(0)).toBeCloseTo(3.01, 2);
+  });
+});
