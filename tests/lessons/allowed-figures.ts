@@ -61,6 +61,9 @@ export const ALLOWED_FIGURES: Readonly<Record<string, readonly AllowedFigure[]>>
       figure: '3 dB',
       reason: 'pan law of the desk and what a side loses in mono: said-in-prose.test.ts',
     },
+  'print-the-mix': [
+    { figure: '−4', settingOf: 'desk.main.fader' },
+    { figure: '−6', settingOf: 'desk.st1.fader' },
   ],
   numbers: [
     { figure: '−18 dBFS', reason: 'alignment of EBU R 68, and of common practice' },
