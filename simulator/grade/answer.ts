@@ -4,7 +4,8 @@ import type { Rig } from '../rig/schema.ts';
 import { type Level, levelOf } from '../solve/levels.ts';
 import { simulate } from '../solve/simulate.ts';
 import { type Db, gainBetween, SILENCE } from '../units/level.ts';
-import { type Hearing, judge, placeNamed } from './judge.ts';
+import { type Hearing, placeNamed } from './hearing.ts';
+import { judge } from './judge.ts';
 import { carryOut } from './probe.ts';
 import type { Quantity, Question } from './quiz.ts';
 import type { Judgement } from './verdict.ts';
@@ -44,7 +45,7 @@ const hear = (rig: Rig, board: Board): Hearing => {
 };
 
 function quantityOf(quantity: Quantity, hearing: Hearing): Level | Db {
-  const output = placeNamed(hearing, quantity.output);
+  const output = placeNamed(hearing.setup.rig, quantity.output);
   const level = levelOf(hearing.solution, quantity.source, output);
   if (quantity.kind === 'level') return level;
   const probing = carryOut(quantity.probe, hearing.setup, hearing.solution);

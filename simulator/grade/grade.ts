@@ -5,12 +5,15 @@ import { movedLocks } from './locks.ts';
 import type { Scenario } from './scenario.ts';
 import type { CheckResult, Verdict } from './verdict.ts';
 
+/** What a board is graded against. */
+export type Task = Pick<Scenario, 'rig' | 'start' | 'open' | 'checks'>;
+
 /**
- * Grades a board against a scenario by what is heard. How the board came to stand so does not matter;
+ * Grades a board against a task by what is heard. How the board came to stand so does not matter;
  * a locked control that was moved fails the task, whatever is heard.
  */
-export function grade(scenario: Scenario, board: Board): Verdict {
-  const { rig, checks, open, start } = scenario;
+export function grade(task: Task, board: Board): Verdict {
+  const { rig, checks, open, start } = task;
   const setup = { rig, board };
   const hearing = { setup, solution: simulate(setup) };
   const results = checks.map((check): CheckResult => ({ check, ...judge(check.claim, hearing) }));

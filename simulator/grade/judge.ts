@@ -1,13 +1,13 @@
-import type { Setup } from '../board/board.ts';
 import { signalsNamed } from '../circuit/circuit.ts';
-import { type Address, outputPlace } from '../rig/address.ts';
+import type { Address } from '../rig/address.ts';
 import { type Level, levelOf } from '../solve/levels.ts';
 import type { Solution } from '../solve/solution.ts';
-import { alwaysPasses, leadsPast, leadsThrough } from '../trace/leads.ts';
 import { passes } from '../trace/path.ts';
 import { paths } from '../trace/paths.ts';
 import { stopAfter } from '../trace/stops.ts';
 import type { Claim, ClaimOf } from './check.ts';
+import { type Hearing, placeNamed } from './hearing.ts';
+import { holdsByWires, isWithinBand, movesAsAsked, type WiringClaim } from './holds.ts';
 import { carryOut, type Probing } from './probe.ts';
 import {
   arrivals,
@@ -18,12 +18,6 @@ import {
   whyOutOfOrder,
 } from './reasons.ts';
 import type { Judgement, Reason } from './verdict.ts';
-
-/** What a claim is judged by: a setup, and what stands in it. */
-export interface Hearing {
-  readonly setup: Setup;
-  readonly solution: Solution;
-}
 
 /**
  * Holds a claim against what is heard.
@@ -53,18 +47,17 @@ export function judge(claim: Claim, hearing: Hearing): Judgement {
   }
 }
 
-/** The place that a task names: an output by its id, or a place by its address. */
-export const placeNamed = ({ setup }: Hearing, name: string): Address =>
-  setup.rig.outputs.some(({ id }) => id === name) ? outputPlace(name) : name;
+/** Whether a claim about open ways holds. */
+const stands = (claim: WiringClaim, { setup, solution }: Hearing): boolean =>
+  holdsByWires(claim, setup.rig, solution.circuit);
 
 /** The level of a source where a claim listens, the ways it comes by, and why it does not if there are none. */
 function listen(claim: { source: string; output: string }, hearing: Hearing) {
   const { solution } = hearing;
-  const output = placeNamed(hearing, claim.output);
+  const output = placeNamed(hearing.setup.rig, claim.output);
   const ways = paths(solution, claim.source, output);
   const silent: Reason[] = ways.length === 0 ? [whyNot(solution, claim.source, output)] : [];
-  const starts = signalsNamed(solution.circuit, claim.source).map(({ stage }) => stage);
-  return { output, ways, silent, starts, level: levelOf(solution, claim.source, output) };
+  return { output, ways, silent, level: levelOf(solution, claim.source, output) };
 }
 
 /** Reasons for having no level: the loops that do not settle. */
@@ -85,7 +78,7 @@ function judgeReaches(claim: ClaimOf<'reaches'>, hearing: Hearing): Judgement {
   if (level === undefined) {
     return { claim, holds: false, heard, reasons: unstableLoops(hearing.solution) };
   }
-  const holds = level >= claim.minDbu && level <= claim.maxDbu;
+  const holds = isWithinBand(claim, level);
   const [loudest] = ways;
   if (!loudest) return { claim, holds, heard, reasons: silent };
   if (holds) return { claim, holds, heard, reasons: arrivals(ways) };
@@ -126,7 +119,7 @@ function judgeOnce(claim: ClaimOf<'once'>, hearing: Hearing): Judgement {
   );
   return {
     claim,
-    holds: bySignal.every(({ ways: list }) => list.length === 1),
+    holds: stands(claim, hearing),
     heard: {
       kind: 'arrivals',
       counts: bySignal.map(({ signal, ways: list }) => ({ signal, count: list.length })),
@@ -150,8 +143,7 @@ function judgeProbe(claim: ClaimOf<'steady' | 'follows'>, hearing: Hearing): Jud
     return { claim, holds: false, heard, reasons: unstableLoops(hearing.solution) };
   }
   if (silent.length > 0) return { claim, holds: false, heard, reasons: silent };
-  const expected = claim.kind === 'steady' ? 0 : probing.byDb;
-  const holds = Math.abs(after - before - expected) <= claim.toleranceDb;
+  const holds = movesAsAsked(claim, before, after, probing.byDb);
   return { claim, holds, heard, reasons: probeReasons(ways, probing, claim, hearing) };
 }
 
@@ -176,24 +168,22 @@ function probeReasons(
 }
 
 function judgePasses(claim: ClaimOf<'passes'>, hearing: Hearing): Judgement {
-  const { ways, silent, output, starts } = listen(claim, hearing);
-  const { circuit } = hearing.solution;
+  const { ways, silent } = listen(claim, hearing);
   const astray = ways.flatMap((path) => whyOutOfOrder(path, claim.through) ?? []);
   return {
     claim,
-    holds: starts.every((start) => alwaysPasses(circuit, start, claim.through, output)),
+    holds: stands(claim, hearing),
     heard: { kind: 'ways', all: ways.length, through: ways.length - astray.length },
     reasons: [...silent, ...(astray.length > 0 ? astray : arrivals(ways))],
   };
 }
 
 function judgeAvoids(claim: ClaimOf<'avoids'>, hearing: Hearing): Judgement {
-  const { ways, output, starts } = listen(claim, hearing);
-  const { circuit } = hearing.solution;
+  const { ways } = listen(claim, hearing);
   const through = ways.filter((path) => passes(path, claim.past));
   return {
     claim,
-    holds: !starts.some((start) => leadsThrough(circuit, start, claim.past, output)),
+    holds: stands(claim, hearing),
     heard: { kind: 'ways', all: ways.length, through: through.length },
     reasons:
       through.length > 0
@@ -203,8 +193,7 @@ function judgeAvoids(claim: ClaimOf<'avoids'>, hearing: Hearing): Judgement {
 }
 
 function judgeDryAndThrough(claim: ClaimOf<'dry-and-through'>, hearing: Hearing): Judgement {
-  const { output, ways, silent, starts } = listen(claim, hearing);
-  const { circuit } = hearing.solution;
+  const { output, ways, silent } = listen(claim, hearing);
   const through = ways.filter((path) => passes(path, claim.through));
   const dry = ways.filter((path) => !through.includes(path));
   const reasons: Reason[] = [...silent];
@@ -218,11 +207,7 @@ function judgeDryAndThrough(claim: ClaimOf<'dry-and-through'>, hearing: Hearing)
   }
   return {
     claim,
-    holds: starts.every(
-      (start) =>
-        leadsThrough(circuit, start, claim.through, output) &&
-        leadsPast(circuit, start, claim.through, output),
-    ),
+    holds: stands(claim, hearing),
     heard: { kind: 'ways', all: ways.length, through: through.length },
     reasons,
   };
@@ -236,7 +221,9 @@ function whyDeviceIsSilent(
 ): Reason[] {
   const input = `${claim.through}.in`;
   const leaving = `${claim.through}.out`;
-  if (!solution.circuit.stagesAt.has(input)) return [];
+  const { stagesAt } = solution.circuit;
+  // A strip comes back by more than one place; only a device has an output of its own.
+  if (!stagesAt.has(input) || !stagesAt.has(leaving)) return [];
   const arrived: Level = levelOf(solution, claim.source, input);
   if (arrived === -Infinity) return [whyNot(solution, claim.source, input)];
   return [

@@ -21,7 +21,8 @@ export function matches(pattern: string, address: Address): boolean {
   );
 }
 
-const isOpen = (open: readonly string[], address: Address): boolean =>
+/** Whether one of a task’s patterns opens a control. */
+export const isOpen = (open: readonly string[], address: Address): boolean =>
   open.some((pattern) => matches(pattern, address));
 
 /** The controls that a task locks: all that none of its patterns opens. */

@@ -1,0 +1,73 @@
+import { type Circuit, signalsNamed, stagesOf } from '../circuit/circuit.ts';
+import type { Rig } from '../rig/schema.ts';
+import { type Level, levelOf } from '../solve/levels.ts';
+import { countWays } from '../trace/count-ways.ts';
+import { alwaysPasses, leadsPast, leadsThrough } from '../trace/leads.ts';
+import type { Db } from '../units/level.ts';
+import type { Claim, ClaimOf } from './check.ts';
+import { type Hearing, placeNamed } from './hearing.ts';
+import { carryOut } from './probe.ts';
+
+/** Claims about which ways are open: no level decides them. */
+export type WiringClaim = ClaimOf<'once' | 'passes' | 'avoids' | 'dry-and-through'>;
+
+export const isWiringClaim = (claim: Claim): claim is WiringClaim =>
+  claim.kind === 'once' ||
+  claim.kind === 'passes' ||
+  claim.kind === 'avoids' ||
+  claim.kind === 'dry-and-through';
+
+/**
+ * Whether a claim holds. `judge` says besides what was heard, and why.
+ *
+ * @throws RangeError when the claim names a source or place that the rig does not have.
+ */
+export function holds(claim: Claim, hearing: Hearing): boolean {
+  const { setup, solution } = hearing;
+  if (isWiringClaim(claim)) return holdsByWires(claim, setup.rig, solution.circuit);
+  if (claim.kind === 'no-loop') return solution.loops.length === 0;
+  const output = placeNamed(setup.rig, claim.output);
+  const level = levelOf(solution, claim.source, output);
+  if (claim.kind === 'reaches') return isWithinBand(claim, level);
+  if (claim.kind === 'absent') return level === -Infinity;
+  const probing = carryOut(claim.probe, setup, solution);
+  if (!probing) return false;
+  return movesAsAsked(claim, level, levelOf(probing.after, claim.source, output), probing.byDb);
+}
+
+/** Whether a claim about open ways holds in a circuit. */
+export function holdsByWires(claim: WiringClaim, rig: Rig, circuit: Circuit): boolean {
+  const output = placeNamed(rig, claim.output);
+  const starts = signalsNamed(circuit, claim.source).map(({ stage }) => stage);
+  switch (claim.kind) {
+    case 'once': {
+      const goals = stagesOf(circuit, output);
+      return starts.every((start) => countWays(circuit, start, goals, 2) === 1);
+    }
+    case 'passes':
+      return starts.every((start) => alwaysPasses(circuit, start, claim.through, output));
+    case 'avoids':
+      return !starts.some((start) => leadsThrough(circuit, start, claim.past, output));
+    case 'dry-and-through':
+      return starts.every(
+        (start) =>
+          leadsThrough(circuit, start, claim.through, output) &&
+          leadsPast(circuit, start, claim.through, output),
+      );
+  }
+}
+
+/** Whether a level lies in the band that a claim asks for. What is unknown lies in none. */
+export const isWithinBand = ({ minDbu, maxDbu }: ClaimOf<'reaches'>, level: Level): boolean =>
+  level !== undefined && level >= minDbu && level <= maxDbu;
+
+/** Whether a level stood still or went along with a probe. What is silent before and after did neither. */
+export function movesAsAsked(
+  { kind, toleranceDb }: ClaimOf<'steady' | 'follows'>,
+  before: Level,
+  after: Level,
+  byDb: Db,
+): boolean {
+  if (before === undefined || after === undefined) return false;
+  return Math.abs(after - before - (kind === 'steady' ? 0 : byDb)) <= toleranceDb;
+}
