@@ -9,6 +9,7 @@ export interface NavigationLink {
 export const NAVIGATION: readonly NavigationLink[] = [
   { href: '/', label: 'Start' },
   { href: '/lessons/', label: 'Lessons' },
+  { href: '/drills/', label: 'Drills' },
   { href: '/bench/', label: 'Bench' },
   { href: '/fault-hunt/', label: 'Fault hunt' },
   { href: '/glossary/', label: 'Glossary' },

@@ -11,28 +11,13 @@ import { sharedOutputs } from './concepts/shared-outputs.ts';
 import { soloAndMute } from './concepts/solo-and-mute.ts';
 import { subgroups } from './concepts/subgroups.ts';
 import type { Draft } from './draft.ts';
-import type { Level } from './level.ts';
+import type { DrillConcept, DrillLevel } from './drill-name.ts';
 import type { RandomStream } from './random-stream.ts';
 
-/** What drills can be about, in the order of the course. */
-export const DRILL_CONCEPTS = [
-  'insert-or-send',
-  'pre-or-post',
-  'one-output-each',
-  'shared-outputs',
-  'order-across',
-  'returns-and-loops',
-  'subgroups',
-  'pan-and-pairs',
-  'gain-staging',
-  'bay-normals',
-  'polarity-and-latency',
-  'solo-and-mute',
-] as const;
-export type DrillConcept = (typeof DRILL_CONCEPTS)[number];
-
 /** Draws a room, what is asked for in it, and what stands wrong. It may be too easy or too hard: that is proven later. */
-export const DRAW: Readonly<Record<DrillConcept, (stream: RandomStream, level: Level) => Draft>> = {
+export const DRAW: Readonly<
+  Record<DrillConcept, (stream: RandomStream, level: DrillLevel) => Draft>
+> = {
   'insert-or-send': insertOrSend,
   'pre-or-post': preOrPost,
   'one-output-each': oneOutputEach,

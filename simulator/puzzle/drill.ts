@@ -1,14 +1,14 @@
 import type { Board } from '../board/board.ts';
-import { DRAW, type DrillConcept } from './concepts.ts';
+import { DRAW } from './concepts.ts';
 import type { Draft } from './draft.ts';
-import { type Level, SIZES } from './level.ts';
+import { type DrillConcept, type DrillLevel, SEED, SIZES } from './drill-name.ts';
 import { prove } from './prove.ts';
 import { RandomStream } from './random-stream.ts';
 
 /** A task that was generated and proven. */
 export interface Drill extends Draft {
   readonly concept: DrillConcept;
-  readonly level: Level;
+  readonly level: DrillLevel;
   readonly seed: string;
   /** The fewest moves that solve it. */
   readonly par: number;
@@ -17,9 +17,6 @@ export interface Drill extends Draft {
   /** Which way of saying it is taken, where there are several: 0 to 11. */
   readonly voice: number;
 }
-
-/** What a seed can be. */
-export const SEED = /^[a-z0-9]{1,12}$/;
 
 /** How many drafts are drawn for a seed at most, until one is proven. */
 export const MOST_DRAFTS = 60;
@@ -30,7 +27,7 @@ export const MOST_DRAFTS = 60;
  * @param seed see {@link SEED}.
  * @throws RangeError when the seed is none, or when none of {@link MOST_DRAFTS} drafts can be proven.
  */
-export function drillOf(concept: DrillConcept, level: Level, seed: string): Drill {
+export function drillOf(concept: DrillConcept, level: DrillLevel, seed: string): Drill {
   if (!SEED.test(seed)) {
     throw new RangeError(`Expected a seed of 1 to 12 letters a–z and digits, but got "${seed}".`);
   }

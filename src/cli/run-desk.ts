@@ -3,6 +3,7 @@ import { ArgumentError } from './argument-error.ts';
 import { type Command, type Outcome, readCall, type StandardInput } from './command.ts';
 import { checkLessons } from './commands/check-lessons.ts';
 import { controls } from './commands/controls.ts';
+import { drill } from './commands/drill.ts';
 import { findings } from './commands/findings.ts';
 import { grade } from './commands/grade.ts';
 import { hunt } from './commands/hunt.ts';
@@ -22,6 +23,7 @@ const COMMANDS: readonly Command[] = [
   hunt,
   controls,
   checkLessons,
+  drill,
   schema,
 ];
 

@@ -3,6 +3,8 @@
 export { claimSentence, heardSentence, probeText, shownSentence } from './claims.ts';
 export { cutSentence, elsewhereSentences, shortOption } from './desk-states.ts';
 export { differenceLines, type LevelDifference, levelDifferences } from './differences.ts';
+export { DRILL_NAMES } from './drill-names.ts';
+export { drillScenario } from './drills.ts';
 export { findingSentence, mendingSentence, severityWord } from './findings.ts';
 export { levelOfHuntText } from './hunt-levels.ts';
 export {
@@ -73,3 +75,4 @@ export { signed } from './signed.ts';
 export { closedText, stopText } from './stops.ts';
 export { pathStory } from './stories.ts';
 export { movedLocksSentence, resultWord, verdictSentence } from './verdicts.ts';
+export { parSentence } from './par.ts';

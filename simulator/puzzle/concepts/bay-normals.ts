@@ -1,12 +1,12 @@
 import type { Bay } from '../../rig/schema.ts';
 import { type Draft, Sketch } from '../draft.ts';
-import { type Level, SIZES } from '../level.ts';
+import { type DrillLevel, SIZES } from '../drill-name.ts';
 import { COMPRESSOR, type MonoPlayer, PLATE, roomOf, seated } from '../loft-room.ts';
 import type { RandomStream } from '../random-stream.ts';
 import { pickFaults } from './pick-faults.ts';
 
 /** What feeds an input without a cord, and what breaks it. */
-export function bayNormals(stream: RandomStream, level: Level): Draft {
+export function bayNormals(stream: RandomStream, level: DrillLevel): Draft {
   const size = SIZES[level];
   const players = seated(stream, size.players - 1);
   const rig = roomOf({

@@ -1,11 +1,11 @@
 import { type Draft, Sketch } from '../draft.ts';
-import { type Level, SIZES } from '../level.ts';
+import { type DrillLevel, SIZES } from '../drill-name.ts';
 import { LINE, type MonoPlayer, roomOf, seated } from '../loft-room.ts';
 import type { RandomStream } from '../random-stream.ts';
 import { pickFaults } from './pick-faults.ts';
 
 /** Each stage has its level: behind the trim, into the device, and in the mix. */
-export function gainStaging(stream: RandomStream, level: Level): Draft {
+export function gainStaging(stream: RandomStream, level: DrillLevel): Draft {
   const size = SIZES[level];
   const players = seated(stream, size.players);
   const rig = roomOf({ players, rack: [LINE] });

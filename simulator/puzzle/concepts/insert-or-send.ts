@@ -1,5 +1,5 @@
 import { type Draft, Sketch } from '../draft.ts';
-import { type Level, SIZES } from '../level.ts';
+import { type DrillLevel, SIZES } from '../drill-name.ts';
 import {
   COMPRESSOR,
   EQUALISER,
@@ -13,7 +13,7 @@ import type { RandomStream } from '../random-stream.ts';
 import { pickFaults } from './pick-faults.ts';
 
 /** A device that all of a player goes through, and one that stands beside another. */
-export function insertOrSend(stream: RandomStream, level: Level): Draft {
+export function insertOrSend(stream: RandomStream, level: DrillLevel): Draft {
   const size = SIZES[level];
   const players = seated(stream, size.players);
   const rig = roomOf({

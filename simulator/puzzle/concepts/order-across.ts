@@ -1,11 +1,11 @@
 import { type Draft, Sketch } from '../draft.ts';
-import { type Level, SIZES } from '../level.ts';
+import { type DrillLevel, SIZES } from '../drill-name.ts';
 import { COMPRESSOR, EQUALISER, type MonoPlayer, roomOf, seated } from '../loft-room.ts';
 import type { RandomStream } from '../random-stream.ts';
 import { pickFaults } from './pick-faults.ts';
 
 /** What comes before what: plug-ins before all of the desk, devices in the order of their cords. */
-export function orderAcross(stream: RandomStream, level: Level): Draft {
+export function orderAcross(stream: RandomStream, level: DrillLevel): Draft {
   const size = SIZES[level];
   const players = seated(stream, size.players);
   const [chained, boxed] = stream.shuffled(players) as [MonoPlayer, MonoPlayer];

@@ -1,12 +1,12 @@
 import type { Claim } from '../../grade/check.ts';
 import { type AroundClaim, type Draft, Sketch } from '../draft.ts';
-import { type Level, SIZES } from '../level.ts';
+import { type DrillLevel, SIZES } from '../drill-name.ts';
 import { roomOf, type StereoPlayer, seated } from '../loft-room.ts';
 import type { RandomStream } from '../random-stream.ts';
 import { pickFaults } from './pick-faults.ts';
 
 /** Both sides of a pair reach their own side of the mix; what stands in the middle stands in the middle. */
-export function panAndPairs(stream: RandomStream, level: Level): Draft {
+export function panAndPairs(stream: RandomStream, level: DrillLevel): Draft {
   const size = SIZES[level];
   const pairs: readonly StereoPlayer[] = level < 3 ? ['piano'] : ['piano', 'room'];
   const players = seated(stream, size.players - 2);

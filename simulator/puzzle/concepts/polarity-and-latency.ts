@@ -1,11 +1,11 @@
 import { type Draft, Sketch } from '../draft.ts';
-import { type Level, SIZES } from '../level.ts';
+import { type DrillLevel, SIZES } from '../drill-name.ts';
 import { type MonoPlayer, roomOf, seated } from '../loft-room.ts';
 import type { RandomStream } from '../random-stream.ts';
 import { pickFaults } from './pick-faults.ts';
 
 /** A player who comes by two strips adds up only where both are in step. */
-export function polarityAndLatency(stream: RandomStream, level: Level): Draft {
+export function polarityAndLatency(stream: RandomStream, level: DrillLevel): Draft {
   const size = SIZES[level];
   const players = seated(stream, size.players - (level > 1 ? 1 : 0));
   const doubled = (stream.shuffled(players) as MonoPlayer[]).slice(0, level === 3 ? 2 : 1);

@@ -1,5 +1,5 @@
 import { type Draft, Sketch } from '../draft.ts';
-import { type Level, SIZES } from '../level.ts';
+import { type DrillLevel, SIZES } from '../drill-name.ts';
 import {
   effectCords,
   HEADPHONES_A,
@@ -13,7 +13,7 @@ import type { RandomStream } from '../random-stream.ts';
 import { pickFaults } from './pick-faults.ts';
 
 /** Headphones that hold still while the mix moves, and an effect that goes along with it. */
-export function preOrPost(stream: RandomStream, level: Level): Draft {
+export function preOrPost(stream: RandomStream, level: DrillLevel): Draft {
   const size = SIZES[level];
   const players = seated(stream, size.players);
   const rig = roomOf({

@@ -1,11 +1,11 @@
 import { type Draft, Sketch } from '../draft.ts';
-import { type Level, SIZES } from '../level.ts';
+import { type DrillLevel, SIZES } from '../drill-name.ts';
 import { CHAMBER, effectCords, type MonoPlayer, PLATE, roomOf, seated } from '../loft-room.ts';
 import type { RandomStream } from '../random-stream.ts';
 import { pickFaults } from './pick-faults.ts';
 
 /** What comes back is a source like any other, and can feed itself. */
-export function returnsAndLoops(stream: RandomStream, level: Level): Draft {
+export function returnsAndLoops(stream: RandomStream, level: DrillLevel): Draft {
   const size = SIZES[level];
   const players = seated(stream, size.players - 1);
   const effects = level === 1 ? ['plate'] : ['plate', 'chamber'];

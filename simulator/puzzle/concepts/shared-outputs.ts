@@ -1,11 +1,11 @@
 import { type Draft, Sketch } from '../draft.ts';
-import { type Level, SIZES } from '../level.ts';
+import { type DrillLevel, SIZES } from '../drill-name.ts';
 import { type MonoPlayer, roomOf, seated } from '../loft-room.ts';
 import type { RandomStream } from '../random-stream.ts';
 import { pickFaults } from './pick-faults.ts';
 
 /** The box has a mix of its own, which must not come out where a track does. */
-export function sharedOutputs(stream: RandomStream, level: Level): Draft {
+export function sharedOutputs(stream: RandomStream, level: DrillLevel): Draft {
   const size = SIZES[level];
   const players = seated(stream, size.players);
   const first = players.length + 1;

@@ -1,19 +1,25 @@
+import type { ComponentType } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
 import { type Board, lockedControls, type Scenario } from '../../../simulator/index.ts';
 import type { TaskName } from '../../progress/task-record.ts';
 import { Desk } from './Desk.tsx';
 import { NotThereYet } from './NotThereYet.tsx';
+import type { RoomProps } from './RoomPicture.tsx';
 import { useBoard } from './use-board.ts';
 import { useJudging } from './use-judging.ts';
 
 interface Props {
   scenario: Scenario;
-  /** What its progress is kept under. */
-  name: TaskName;
+  /** What its progress is kept under; nothing is kept when left out. */
+  name?: TaskName | undefined;
+  /** The fewest moves that solve it, where that is known. */
+  par?: number | undefined;
+  /** Draws the box and the rack around the desk. */
+  Room?: ComponentType<RoomProps> | undefined;
 }
 
 /** A scenario with its desk: the brief, the desk, Check and its verdict, hints in steps, the debrief. */
-export function TaskDesk({ scenario, name }: Props) {
+export function TaskDesk({ scenario, name, par, Room }: Props) {
   const { rig, title, brief, hints, start, open, show, solution, debrief } = scenario;
   const locked = useMemo(() => lockedControls(rig, open), [rig, open]);
   const board = useBoard({ setup: { rig, board: start }, locked });
@@ -55,6 +61,7 @@ export function TaskDesk({ scenario, name }: Props) {
         onFollow={setFollow}
         show={show}
         others={others}
+        Room={Room}
       />
       <div class="task-bar">
         <button type="button" class="button-main" onClick={check}>
@@ -87,8 +94,11 @@ export function TaskDesk({ scenario, name }: Props) {
       {checked && judged && (
         <judged.VerdictView rig={rig} verdict={judged.verdict} isStale={checked.board !== now} />
       )}
+      {judging.there && checked && judged?.verdict.passed && par !== undefined && (
+        <p class="par">{judging.there.parSentence(scenario, checked.board, par)}</p>
+      )}
       {judged?.verdict.passed && <p class="debrief">{debrief}</p>}
-      {judging.there && (
+      {judging.there && name && (
         <judging.there.KeptTask
           name={name}
           scenario={scenario}
