@@ -47,6 +47,11 @@ export type {
 } from './grade/verdict.ts';
 export type { WalkThrough, WalkThroughStep } from './grade/walk-through.ts';
 export { parseWalkThrough, walkThroughSchema } from './grade/walk-through.ts';
+export type { Fault as DrillFault, FaultCode, Wish, WishCode } from './puzzle/draft.ts';
+export type { Drill } from './puzzle/drill.ts';
+export { drillOf } from './puzzle/drill.ts';
+export type { DrillConcept, DrillLevel } from './puzzle/drill-name.ts';
+export { DRILL_CONCEPTS, DRILL_LEVELS } from './puzzle/drill-name.ts';
 export type { Complaint, Oddity, Symptom } from './puzzle/hunt/complaint.ts';
 export type { HuntDraft } from './puzzle/hunt/draft.ts';
 export { fromDraft, huntDraftSchema, toDraft } from './puzzle/hunt/draft.ts';
@@ -66,17 +71,13 @@ export type {
   Worth,
 } from './puzzle/hunt/judge-steps.ts';
 export { contradictionOf, judgeSteps, probe } from './puzzle/hunt/judge-steps.ts';
-export { HUNT_LEVELS, SEED } from './puzzle/hunt/level.ts';
+export { HUNT_LEVELS } from './puzzle/hunt/level.ts';
 export type { Reading } from './puzzle/hunt/reading.ts';
 export { lookAlike } from './puzzle/hunt/reading.ts';
 export type { HuntScore } from './puzzle/hunt/score.ts';
 export { scoreHunt } from './puzzle/hunt/score.ts';
 export type { Suspect } from './puzzle/hunt/suspects.ts';
-export type { Fault, FaultCode, Wish, WishCode } from './puzzle/draft.ts';
-export type { Drill } from './puzzle/drill.ts';
-export { drillOf } from './puzzle/drill.ts';
-export type { DrillConcept, DrillLevel } from './puzzle/drill-name.ts';
-export { DRILL_CONCEPTS, DRILL_LEVELS, SEED } from './puzzle/drill-name.ts';
+export { SEED } from './puzzle/seed.ts';
 export * from './rig/address.ts';
 export type { BayPoint } from './rig/bay.ts';
 export { bayPoints } from './rig/bay.ts';

@@ -27,6 +27,3 @@ export const DRILL_CONCEPTS = [
   'solo-and-mute',
 ] as const;
 export type DrillConcept = (typeof DRILL_CONCEPTS)[number];
-
-/** What a seed can be. */
-export const SEED = /^[a-z0-9]{1,12}$/;

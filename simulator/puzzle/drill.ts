@@ -1,9 +1,10 @@
 import type { Board } from '../board/board.ts';
 import { DRAW } from './concepts.ts';
 import type { Draft } from './draft.ts';
-import { type DrillConcept, type DrillLevel, SEED, SIZES } from './drill-name.ts';
+import { type DrillConcept, type DrillLevel, SIZES } from './drill-name.ts';
 import { prove } from './prove.ts';
 import { RandomStream } from './random-stream.ts';
+import { SEED } from './seed.ts';
 
 /** A task that was generated and proven. */
 export interface Drill extends Draft {

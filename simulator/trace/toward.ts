@@ -38,7 +38,7 @@ function ratiosToward(
   for (const stage of outputs) ratios[stage] = 1;
   for (const component of order.toReversed()) {
     // What goes round a ring comes by all of its stages before long.
-    for (let round = 0; round < component.length; round += 1) {
+    for (let rounds = component.length; rounds > 0; rounds -= 1) {
       for (const stage of component) {
         const gain = compression.get(stage);
         const onward = (ratios[stage] ?? 0) * (gain === undefined ? 1 : ratioOf(gain));

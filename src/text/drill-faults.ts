@@ -1,4 +1,4 @@
-import type { Fault, FaultCode, Rig } from '../../simulator/index.ts';
+import type { DrillFault, FaultCode, Rig } from '../../simulator/index.ts';
 import { playerNames } from './drill-wishes.ts';
 import { placeName } from './places.ts';
 import { capitalised } from './sentence.ts';
@@ -99,5 +99,5 @@ const FAULTS: Readonly<Record<FaultCode, Saying>> = {
 };
 
 /** What stood wrong in a drill, and what it did. */
-export const faultSentence = (rig: Rig, { code, at, source }: Fault): string =>
+export const faultSentence = (rig: Rig, { code, at, source }: DrillFault): string =>
   FAULTS[code](placeName(rig, at), playerNames(rig, [source]));

@@ -42,6 +42,7 @@ export {
   noiseSentence,
 } from './noise.ts';
 export { normalText } from './normals.ts';
+export { parSentence } from './par.ts';
 export { type PathRow, pathLine, pathRows, pathsSentence } from './paths.ts';
 export { atGoal, goalName, ownerName, placeName, sourceName } from './places.ts';
 export { curveSentence, waySentence } from './plots.ts';
@@ -75,4 +76,3 @@ export { signed } from './signed.ts';
 export { closedText, stopText } from './stops.ts';
 export { pathStory } from './stories.ts';
 export { movedLocksSentence, resultWord, verdictSentence } from './verdicts.ts';
-export { parSentence } from './par.ts';

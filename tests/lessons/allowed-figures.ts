@@ -47,6 +47,7 @@ export const ALLOWED_FIGURES: Readonly<Record<string, readonly AllowedFigure[]>>
     { figure: '+10', settingOf: 'desk.ch2.fader' },
     { figure: '−10', reason: 'a setting that is spoken of and not made' },
     { figure: '85 dBA', reason: 'exposure limit of NIOSH, in the list of sources' },
+  ],
   'a-send-has-no-return': [
     { figure: '−6', settingOf: 'desk.ch2.aux3' },
     { figure: '−12', settingOf: 'desk.ret1.aux3' },
@@ -61,6 +62,7 @@ export const ALLOWED_FIGURES: Readonly<Record<string, readonly AllowedFigure[]>>
       figure: '3 dB',
       reason: 'pan law of the desk and what a side loses in mono: said-in-prose.test.ts',
     },
+  ],
   'print-the-mix': [
     { figure: '−4', settingOf: 'desk.main.fader' },
     { figure: '−6', settingOf: 'desk.st1.fader' },

@@ -1,8 +1,9 @@
 import { getInitialSnapshot, transition } from 'xstate';
 import * as z from 'zod/mini';
+import { SEED } from '../seed.ts';
 import type { Hunt } from './hunt.ts';
 import { type HuntEvent, type HuntSnapshot, huntMachine } from './hunt-machine.ts';
-import { HUNT_LEVELS, SEED } from './level.ts';
+import { HUNT_LEVELS } from './level.ts';
 
 /** The most steps of a hunt that are kept. */
 export const MOST_STEPS = 500;

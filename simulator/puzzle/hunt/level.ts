@@ -18,9 +18,6 @@ export interface HuntLevel {
   readonly suspects: readonly [fewest: number, most: number];
 }
 
-/** What seeds are made of: they stand in links. */
-export const SEED = /^[a-z0-9]{1,12}$/;
-
 const CONTROLS: readonly FaultKind[] = ['muted', 'closed', 'unassigned', 'unplugged'];
 
 /** The levels of hunts, from 1 on. */

@@ -1,17 +1,15 @@
 import { useRef, useState } from 'preact/hooks';
 import { movesBetween, type Rig, type Setup } from '../../../simulator/index.ts';
-import { openOwners } from '../../drawing/desk-parts.ts';
 import { SETUP_FRAGMENT } from '../../share/setup-fragment.ts';
 import { BenchWord, type Word } from './BenchWord.tsx';
 import { Desk } from './Desk.tsx';
-import { DeskPicture } from './DeskPicture.tsx';
 import { Later, useLater } from './later.ts';
 import { Measurements } from './later-measurements.ts';
 import { laterView } from './later-view.tsx';
 import { NotThereYet } from './NotThereYet.tsx';
-import { SectionButtons } from './SectionButtons.tsx';
 import { useBoard } from './use-board.ts';
 import { useFragment } from './use-fragment.ts';
+import { WHOLE_ROOM } from './whole-room.tsx';
 
 const FindingsList = laterView(
   'The findings',
@@ -21,14 +19,6 @@ const RecallSheet = laterView(
   'The recall sheet and the patch list',
   async () => (await import('./RecallSheet.tsx')).RecallSheet,
 );
-const RoomPicture = laterView(
-  'The box and the rack',
-  async () => (await import('./RoomPicture.tsx')).RoomPicture,
-  ({ desk, scene, hands, marks }) => (
-    <DeskPicture drawing={desk} scene={scene} hands={hands} marks={marks} />
-  ),
-);
-const ROOM = { Picture: RoomPicture, Buttons: SectionButtons, openOwners };
 const KeptBench = laterView(undefined, async () => (await import('./KeptBench.tsx')).KeptBench);
 const setupExchange = new Later(() => import('./setup-exchange.ts'));
 
@@ -100,7 +90,7 @@ export function BenchDesk({ rig, rooms }: BenchProps) {
         board={board}
         follow={follow}
         onFollow={setWanted}
-        room={ROOM}
+        room={WHOLE_ROOM}
         below={(scene, hands) => (
           <>
             <FindingsList scene={scene} hands={hands} onFollow={setWanted} />

@@ -35,7 +35,7 @@ const LightScale = laterView(undefined, async () => (await import('./LightScale.
 const PathTable = laterView('The ways', async () => (await import('./PathTable.tsx')).PathTable);
 
 /** How a desk is drawn with what is around it, and what chooses what of that is drawn. */
-interface Room {
+export interface Room {
   readonly Picture: ComponentType<RoomProps>;
   readonly Buttons: ComponentType<SectionsProps>;
   /** The owners that are open, of the desk. */

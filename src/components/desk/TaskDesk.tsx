@@ -1,10 +1,8 @@
-import type { ComponentType } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
 import { type Board, lockedControls, type Scenario } from '../../../simulator/index.ts';
 import type { TaskName } from '../../progress/task-record.ts';
-import { Desk } from './Desk.tsx';
+import { Desk, type Room } from './Desk.tsx';
 import { NotThereYet } from './NotThereYet.tsx';
-import type { RoomProps } from './RoomPicture.tsx';
 import { useBoard } from './use-board.ts';
 import { useJudging } from './use-judging.ts';
 
@@ -15,11 +13,11 @@ interface Props {
   /** The fewest moves that solve it, where that is known. */
   par?: number | undefined;
   /** Draws the box and the rack around the desk. */
-  Room?: ComponentType<RoomProps> | undefined;
+  room?: Room | undefined;
 }
 
 /** A scenario with its desk: the brief, the desk, Check and its verdict, hints in steps, the debrief. */
-export function TaskDesk({ scenario, name, par, Room }: Props) {
+export function TaskDesk({ scenario, name, par, room }: Props) {
   const { rig, title, brief, hints, start, open, show, solution, debrief } = scenario;
   const locked = useMemo(() => lockedControls(rig, open), [rig, open]);
   const board = useBoard({ setup: { rig, board: start }, locked });
@@ -61,7 +59,7 @@ export function TaskDesk({ scenario, name, par, Room }: Props) {
         onFollow={setFollow}
         show={show}
         others={others}
-        Room={Room}
+        room={room}
       />
       <div class="task-bar">
         <button type="button" class="button-main" onClick={check}>

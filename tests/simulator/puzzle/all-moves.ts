@@ -1,6 +1,6 @@
+import type { Task } from '../../../simulator/grade/grade.ts';
 import type { Control, ControlValue, Rig } from '../../../simulator/index.ts';
 import { controls, lockedControls, valueAt } from '../../../simulator/index.ts';
-import type { Task } from '../../../simulator/grade/grade.ts';
 
 /** How far apart the values of a gain are tried, in dB: bands are wider than this. */
 const STEP = 2;
@@ -25,7 +25,11 @@ function valuesOf(control: Control): ControlValue[] {
 }
 
 /** Two cords in one output jack cannot be plugged. */
-function isPluggable(rig: Rig, start: Task['start'], values: Record<string, ControlValue>): boolean {
+function isPluggable(
+  rig: Rig,
+  start: Task['start'],
+  values: Record<string, ControlValue>,
+): boolean {
   const cords = [...controls(rig).values()].filter(({ kind }) => kind === 'cord');
   const outputs = cords
     .map(({ address }) => String(values[address] ?? valueAt({ rig, board: start }, address)))

@@ -11,9 +11,9 @@ import {
   rigSchema,
   withValues,
 } from '../../../simulator/index.ts';
-import { drillName } from '../../../src/share/drill-link.ts';
 import { SIZES } from '../../../simulator/puzzle/drill-name.ts';
 import { contradictionsIn } from '../../../simulator/rig/check-rig.ts';
+import { drillName } from '../../../src/share/drill-link.ts';
 import { combinations } from './all-moves.ts';
 
 /** How many drills are proven in all. `DRILLS=10000` proves as many as the design asks for. */
@@ -43,23 +43,32 @@ function complaintAbout(drill: Drill): string | undefined {
 }
 
 describe('drillOf() makes drills that are proven', () => {
-  test.each(KINDS)('%s, level %i', (concept, level) => {
-    const pars = new Map<number, number>();
-    for (let index = 0; index < EACH; index += 1) {
-      const drill = drillOf(concept, level, `n${index}`);
-      expect(complaintAbout(drill), drillName(drill)).toBeUndefined();
-      pars.set(drill.par, (pars.get(drill.par) ?? 0) + 1);
-    }
-    const counts = [...pars].sort(([a], [b]) => a - b).map(([par, count]) => `par ${par}: ${count}`);
-    console.log(`${concept}, level ${level}: ${EACH} drills proven (${counts.join(', ')})`);
-  }, 600_000);
+  test.each(KINDS)(
+    '%s, level %i',
+    (concept, level) => {
+      const pars = new Map<number, number>();
+      for (let index = 0; index < EACH; index += 1) {
+        const drill = drillOf(concept, level, `n${index}`);
+        expect(complaintAbout(drill), drillName(drill)).toBeUndefined();
+        pars.set(drill.par, (pars.get(drill.par) ?? 0) + 1);
+      }
+      const counts = [...pars]
+        .sort(([a], [b]) => a - b)
+        .map(([par, count]) => `par ${par}: ${count}`);
+      console.log(`${concept}, level ${level}: ${EACH} drills proven (${counts.join(', ')})`);
+    },
+    600_000,
+  );
 });
 
-test.each(KINDS)('drillOf() gives the same drill of %s, level %i, for the same seed', (concept, level) => {
-  const [one, other] = [drillOf(concept, level, 'twice'), drillOf(concept, level, 'twice')];
-  expect(JSON.stringify(other)).toBe(JSON.stringify(one));
-  expect(drillOf(concept, level, 'thrice').start).not.toEqual(one.start);
-});
+test.each(KINDS)(
+  'drillOf() gives the same drill of %s, level %i, for the same seed',
+  (concept, level) => {
+    const [one, other] = [drillOf(concept, level, 'twice'), drillOf(concept, level, 'twice')];
+    expect(JSON.stringify(other)).toBe(JSON.stringify(one));
+    expect(drillOf(concept, level, 'thrice').start).not.toEqual(one.start);
+  },
+);
 
 test.each(KINDS)('the room of %s, level %i, is a sound rig', (concept, level) => {
   const { rig } = drillOf(concept, level, 'room');
@@ -85,7 +94,9 @@ describe('no combination of fewer moves than par passes', () => {
       for (const values of combinations(drill, drill.par - 1)) {
         const board: Board = withValues(drill.rig, drill.start, values);
         graded += 1;
-        expect(grade(drill, board).passed, `${drillName(drill)} ${JSON.stringify(values)}`).toBe(false);
+        expect(grade(drill, board).passed, `${drillName(drill)} ${JSON.stringify(values)}`).toBe(
+          false,
+        );
       }
     }
     expect(found).toBe(SAMPLED);

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { boardOf } from '../../../../simulator/board/setup-file.ts';
+import { boardOf } from '../../../../simulator/board/file-board.ts';
 import { complaintAt } from '../../../../simulator/puzzle/hunt/complaint.ts';
 import { type Fault, solutionWith } from '../../../../simulator/puzzle/hunt/fault.ts';
 import { simulate } from '../../../../simulator/solve/simulate.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { boardOf } from '../../../../simulator/board/setup-file.ts';
+import { boardOf } from '../../../../simulator/board/file-board.ts';
 import {
   groupsOf,
   LOOKS_ALIKE,
