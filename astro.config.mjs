@@ -11,6 +11,12 @@ const FONT_FILES = '@fontsource-variable/source-sans-3/files/source-sans-3-latin
  */
 const WITHOUT_PRELOADS = {
   name: 'without-preloads',
+  enforce: 'pre',
+  // What would make them is left out as well, so that code which comes later cannot bring styles of its own.
+  load: (id) =>
+    id.includes('vite/preload-helper')
+      ? 'export const __vitePreload = (load) => load();'
+      : undefined,
   configEnvironment: (name) =>
     name === 'client' ? { build: { modulePreload: false } } : undefined,
 };
@@ -38,6 +44,8 @@ export default defineConfig({
               codeSplitting: {
                 groups: [
                   { name: 'level', test: /simulator.units.level\.ts$/, priority: 1 },
+                  // So does what fetches code later: pages without a desk do that too.
+                  { name: 'fetch', test: /vite.preload-helper/, priority: 1 },
                   { name: 'desk', tags: ['$initial'], minShareCount: 2 },
                 ],
               },

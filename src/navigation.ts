@@ -12,6 +12,7 @@ export const NAVIGATION: readonly NavigationLink[] = [
   { href: '/drills/', label: 'Drills' },
   { href: '/bench/', label: 'Bench' },
   { href: '/fault-hunt/', label: 'Fault hunt' },
+  { href: '/progress/', label: 'Progress' },
   { href: '/glossary/', label: 'Glossary' },
 ];
 

@@ -47,6 +47,8 @@ export interface Course {
   readonly lessons: readonly string[];
   /** Rigs that one can play on, by id, in order, each with what is special about it. */
   readonly bench: readonly z.output<typeof benchRoomSchema>[];
+  /** Groups of concepts that people mistake for one another. */
+  readonly confusable: readonly (readonly string[])[];
   readonly rigs: ReadonlyMap<string, Rig>;
   readonly scenarios: ReadonlyMap<string, Scenario>;
   readonly quizzes: ReadonlyMap<string, Quiz>;
@@ -69,6 +71,11 @@ const courseSchema = z.strictObject({
   title: z.string().check(z.minLength(1), z.maxLength(120)),
   parts: z.array(partSchema).check(z.minLength(1), z.maxLength(20)),
   bench: z._default(z.array(benchRoomSchema).check(z.maxLength(20)), []),
+  /** Groups of words of the glossary that people mistake for one another. */
+  confusable: z._default(
+    z.array(z.array(slug).check(z.minLength(2), z.maxLength(6))).check(z.maxLength(40)),
+    [],
+  ),
 });
 
 /** A course as far as its files can be read, and what is wrong with the others. */
@@ -114,6 +121,7 @@ export function parseCourse(files: readonly CourseFile[]): CourseReading {
     parts: outline?.parts ?? [],
     lessons: outline?.parts.flatMap(({ lessons }) => lessons) ?? [],
     bench: outline?.bench ?? [],
+    confusable: outline?.confusable ?? [],
     rigs,
     scenarios: readAll('scenario', (file, text) => parseScenario(file, text, findRig)),
     quizzes: readAll('quiz', (file, text) => parseQuiz(file, text, findRig)),

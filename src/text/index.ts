@@ -48,9 +48,13 @@ export { atGoal, goalName, ownerName, placeName, sourceName } from './places.ts'
 export { curveSentence, waySentence } from './plots.ts';
 export {
   dayText,
+  dueText,
   effortSentence,
   momentText,
   NOTHING_KEPT,
+  passedText,
+  STANDING_MEANINGS,
+  STANDING_WORDS,
   shareText,
 } from './progress.ts';
 export {

@@ -1,3 +1,4 @@
+import type { Standing } from '../progress/knowledge.ts';
 import { counted } from './sentence.ts';
 
 const DAY = new Intl.DateTimeFormat('en-GB', { dateStyle: 'long' });
@@ -32,3 +33,32 @@ export function effortSentence(effort: {
   ];
   return `${parts.join(', ')}.`;
 }
+
+/** How it stands with a task or a concept, in a word or two. */
+export const STANDING_WORDS: Readonly<Record<Standing, string>> = {
+  new: 'Not tried',
+  begun: 'Begun',
+  shaky: 'Shaky',
+  due: 'Due',
+  known: 'Known',
+};
+
+/** What each of these words means, for a legend. */
+export const STANDING_MEANINGS: Readonly<Record<Standing, string>> = {
+  known: 'passed, and not yet time to be asked again',
+  due: 'passed before, and time to be asked again',
+  shaky: 'passed before and failed since, or passed only after a solution was shown',
+  begun: 'tried, and not passed yet',
+  new: 'nothing was tried yet',
+};
+
+/** When something comes back: `Due now`, `In 3 days`, `Tomorrow`. @param at nothing for what comes back no more. */
+export function dueText(at: number | undefined, now: number): string {
+  if (at === undefined) return 'No more';
+  const days = Math.ceil((at - now) / (24 * 60 * 60 * 1000));
+  if (days <= 0) return 'Now';
+  return days === 1 ? 'Within a day' : `In ${days} days`;
+}
+
+/** How much of something is done: `2 of 5 passed`. */
+export const passedText = (passed: number, of: number): string => `${passed} of ${of} passed`;

@@ -8,6 +8,7 @@ import {
 } from '../../../simulator/index.ts';
 import { linkTo, setupOfLink } from '../../share/setup-link.ts';
 import type { Linked } from '../../share/setup-text.ts';
+import { handOverFile } from '../hand-over-file.ts';
 
 /** What is wrong with a file or a link, a line each. */
 export interface Problems {
@@ -61,12 +62,5 @@ async function orProblems<Done>(work: () => Promise<Done>): Promise<Done | Probl
 }
 
 /** Hands a setup to the person as a file. */
-export function saveSetup(setup: Setup): void {
-  const text = `${JSON.stringify(setupData(setup), null, 2)}\n`;
-  const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
-  const link = document.createElement('a');
-  link.href = address;
-  link.download = `${setup.rig.id}.setup.json`;
-  link.click();
-  URL.revokeObjectURL(address);
-}
+export const saveSetup = (setup: Setup): void =>
+  handOverFile(`${setup.rig.id}.setup.json`, `${JSON.stringify(setupData(setup), null, 2)}\n`);

@@ -1,0 +1,9 @@
+/** Hands a JSON text to the person as a file. */
+export function handOverFile(name: string, text: string): void {
+  const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+  const link = document.createElement('a');
+  link.href = address;
+  link.download = name;
+  link.click();
+  URL.revokeObjectURL(address);
+}
