@@ -4,6 +4,7 @@ import { levelText } from '../../src/text/index.ts';
 import { violationsInBothThemes } from './axe.ts';
 import { course } from './course-pages.ts';
 import { expect, test } from './fixture.ts';
+import { keepNothing } from './kept-records.ts';
 import { chooseOption, fieldOf, ownerSelect, pressButton, tabTo } from './keyboard.ts';
 
 const split = course.rigs.get('split-desk') as Rig;
@@ -30,9 +31,10 @@ test('from the bench a link leads to each room, and says which one is open', asy
   }
 });
 
-test('another room is opened without a question while nothing is lost, and asks when something is', async ({
+test('where the browser keeps nothing, another room is opened without a question only while nothing is lost', async ({
   page,
 }) => {
+  await keepNothing(page);
   const desk = await openRoom(page, '/bench/split-desk/');
   const asked: string[] = [];
   let answer: 'accept' | 'dismiss' = 'dismiss';

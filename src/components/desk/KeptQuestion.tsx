@@ -64,5 +64,5 @@ export function KeptQuestion({ name, question, chosen, onChoose, checked }: Prop
     ...keeping,
     state: state && { ...state, other: undefined, takenUpAt: undefined },
   };
-  return <KeptWord keeping={quiet} back="" />;
+  return <KeptWord keeping={quiet} back="" record={state?.record} />;
 }

@@ -10,8 +10,7 @@ import {
 } from '../../../simulator/index.ts';
 import { readDraft } from '../../progress/read-draft.ts';
 import { taskShelf } from '../../progress/shelf.ts';
-import { type TaskName, total } from '../../progress/task-record.ts';
-import { effortSentence } from '../../text/index.ts';
+import type { TaskName } from '../../progress/task-record.ts';
 import { KeptWord } from './KeptWord.tsx';
 import { tellAttempt } from './tell-attempt.ts';
 import type { RunningBoard } from './use-board.ts';
@@ -95,19 +94,11 @@ export function KeptTask({ name, scenario, board, hintsShown, onHints, judged }:
     },
     [now, hintsShown, judged],
   );
-  const { record } = keeping.state ?? {};
-  const effort = record &&
-    total(record.attempts) > 0 && {
-      attempts: total(record.attempts),
-      hints: total(record.hints),
-      best: record.best,
-      passedAt: record.passedAt,
-    };
   return (
     <KeptWord
       keeping={keeping}
       back="Start again leads back to the beginning."
-      effort={effort ? effortSentence(effort) : undefined}
+      record={keeping.state?.record}
     />
   );
 }

@@ -29,14 +29,14 @@ export function AsideList({ aside, onExport, onRemove }: Props) {
             <div class="buttons">
               <button
                 type="button"
-                aria-label={`Export ${record.name}`}
+                aria-label={`Export it: ${record.name}`}
                 onClick={() => onExport(record)}
               >
                 Export it
               </button>
               <button
                 type="button"
-                aria-label={`Remove ${record.name} for good`}
+                aria-label={`Remove it for good: ${record.name}`}
                 onClick={() => onRemove(record)}
               >
                 Remove it for good

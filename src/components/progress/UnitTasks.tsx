@@ -76,7 +76,7 @@ function TaskRow({ item, kept, onForget }: { item: CourseItem } & Omit<Props, 'u
           <button
             type="button"
             onClick={() => onForget({ what: [item.id], name: item.title })}
-            aria-label={`Reset ${item.title}…`}
+            aria-label={`Reset… ${item.title}`}
           >
             Reset…
           </button>
