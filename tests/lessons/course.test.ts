@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { COURSE_FILE, checkCourse, type Kind } from '../../src/course/index.ts';
-import { articles, course, errors, lessons } from './the-course.ts';
+import { articles, course, errors, glossary, lessons, repeated } from './the-course.ts';
 
 /** The component that puts a task of each kind into a lesson or an article. */
 const COMPONENTS: Partial<Record<Kind, string>> = {
@@ -25,6 +25,16 @@ describe(COURSE_FILE, () => {
     const kinds = new Set(course.holdings.map(({ kind }) => kind));
     expect([...kinds].sort()).toEqual(['quiz', 'rig', 'scenario', 'walk-through']);
   });
+});
+
+test('what is mistaken for one another are words of the glossary, each pair once', () => {
+  const words = glossary.map(({ id }) => id);
+  const { confusable } = course;
+  expect(confusable.flat().filter((id) => !words.includes(id))).toEqual([]);
+  const pairs = confusable.flatMap((group) =>
+    group.flatMap((one) => group.filter((other) => one < other).map((other) => `${one} ${other}`)),
+  );
+  expect(repeated(pairs)).toEqual([]);
 });
 
 describe.each(course.holdings)('$file', ({ file, kind, id }) => {
