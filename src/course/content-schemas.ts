@@ -16,6 +16,8 @@ export const lessonSchema = z.strictObject({
   minutes: z.int().check(z.gte(5), z.lte(90)),
   /** Words of the glossary that it teaches. */
   concepts: z.array(id).check(z.minLength(1), z.maxLength(8)),
+  /** Slugs of lessons that should come first; each stands earlier in the course. */
+  needs: z._default(z.array(id).check(z.maxLength(6)), []),
 });
 export type LessonHead = z.output<typeof lessonSchema>;
 

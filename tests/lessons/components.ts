@@ -11,6 +11,8 @@ import {
 } from '../../simulator/index.ts';
 import { ARTICLE_RIG, LESSON_RIG } from '../../src/components/lesson/course.ts';
 import { type Reading, readingText } from '../../src/components/lesson/reading.ts';
+import { type ToldFinding, toldFindingText } from '../../src/components/lesson/told-finding.ts';
+import { type Way, wayText } from '../../src/components/lesson/way.ts';
 import type { Component } from './lesson.ts';
 import { course, glossary, sources } from './the-course.ts';
 
@@ -24,6 +26,8 @@ const ATTRIBUTES: Readonly<Record<string, { must: readonly string[]; may?: reado
   Picture: { must: ['caption', 'follow'], may: ['show', 'board', 'rig'] },
   Level: { must: ['source', 'output'], may: ['board', 'rig'] },
   Reading: { must: ['of', 'at'], may: ['source', 'board', 'from', 'hz', 'rig'] },
+  Way: { must: ['source', 'output'], may: ['through', 'board', 'rig'] },
+  Finding: { must: ['code'], may: ['board', 'rig'] },
   Source: { must: ['id'] },
   Formula: { must: [] },
   Grid: { must: ['count'] },
@@ -61,14 +65,22 @@ function idFaults({ name, props: { id } }: Component): string[] {
   return known && !known.includes(String(id)) ? [`there is no ${id}`] : [];
 }
 
+/** Components that are words made from a setup; they throw where they have nothing to tell. */
+const TOLD: Readonly<Record<string, (rig: Rig, props: unknown) => string>> = {
+  Reading: (rig, props) => readingText(rig, props as Reading),
+  Way: (rig, props) => wayText(rig, props as Way),
+  Finding: (rig, props) => toldFindingText(rig, props as ToldFinding),
+};
+
 function boardFaults({ name, props }: Component): string[] {
-  if (!['Picture', 'Level', 'Reading'].includes(name)) return [];
+  const tell = TOLD[name];
+  if (!tell && !['Picture', 'Level'].includes(name)) return [];
   const { rig: rigId = name === 'Reading' ? ARTICLE_RIG : LESSON_RIG, board = {} } = props;
   const rig = course.rigs.get(String(rigId));
   if (!rig) return [`there is no rig ${rigId}`];
   try {
-    if (name === 'Reading') {
-      readingText(rig, props as unknown as Reading);
+    if (tell) {
+      tell(rig, props);
       return [];
     }
     const setup = { rig, board: boardOf('its board', rig, board as FileBoard) };

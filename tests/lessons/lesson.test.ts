@@ -52,6 +52,12 @@ test.each([
   ['<Level source="nobody" output="capture" />', /nobody/],
   ['<Level source="cello" output="capture" board={{ "desk.ch3.fader": 99 }} />', /99/],
   ['<Level source="cello" output="capture" board={{ "desk.ret1.aux3": 9 }} />', /unstable/],
+  ['<Way source="cello" output="rack.plate.in" />', /one way of cello to rack.plate.in.*are 0/],
+  [
+    '<Way source="cello" output="capture" board={{ "desk.ch3.sub1": true }} />',
+    /one way of cello to capture, but there are 2/,
+  ],
+  ['<Finding code="stray-feed" />', /a finding stray-feed, but the setup has nothing/],
   ['<Picture caption="a" follow="cello" show={["desk.ch99"]} />', /cannot show desk.ch99/],
   [
     '<Picture caption="a" follow="cello" show={["desk.ch3"]} board={{ "desk.ch4.mute": true }} />',

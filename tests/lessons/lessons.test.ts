@@ -71,6 +71,13 @@ describe.each(lessons)('$file', (lesson) => {
     expect(concepts.filter((id) => !words.includes(id) || !terms.includes(id))).toEqual([]);
   });
 
+  test('what it needs are lessons that come earlier in the course', () => {
+    const { needs } = lessonSchema.parse(lesson.frontmatter);
+    const earlier = course.lessons.slice(0, course.lessons.indexOf(lesson.slug));
+    expect(repeated(needs)).toEqual([]);
+    expect(needs.filter((slug) => !earlier.includes(slug))).toEqual([]);
+  });
+
   test('its components are sound: ids exist, boards fit their rig, what is moved is shown', () => {
     expect(lesson.components.length).toBeGreaterThan(0);
     expect(lesson.components.flatMap(faultsOf)).toEqual([]);
