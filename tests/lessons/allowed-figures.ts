@@ -67,6 +67,12 @@ export const ALLOWED_FIGURES: Readonly<Record<string, readonly AllowedFigure[]>>
     { figure: '−4', settingOf: 'desk.main.fader' },
     { figure: '−6', settingOf: 'desk.st1.fader' },
   ],
+  'subgroups-in-series': [
+    { figure: '−10', settingOf: 'desk.sub1.fader' },
+    { figure: '−6', settingOf: 'desk.ch1.aux3' },
+    { figure: '−20', settingOf: 'desk.ch1.fader' },
+    { figure: '+10', settingOf: 'desk.sub1.fader' },
+  ],
   numbers: [
     { figure: '−18 dBFS', reason: 'alignment of EBU R 68, and of common practice' },
     { figure: '0 dBu', reason: 'line-up that EBU R 68 is used with' },
