@@ -213,7 +213,10 @@ function judgeDryAndThrough(claim: ClaimOf<'dry-and-through'>, hearing: Hearing)
   };
 }
 
-/** Where a source stops before a device, or else where what leaves the device stops before the output. */
+/**
+ * Where a source stops before a device, or else where what leaves the device stops before the output. Nothing
+ * for what has no output place of its own, as a strip.
+ */
 function whyDeviceIsSilent(
   claim: ClaimOf<'dry-and-through'>,
   output: Address,

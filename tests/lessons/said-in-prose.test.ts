@@ -1,5 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { boardOf, type FileBoard, levelOf, outputPlace, simulate } from '../../simulator/index.ts';
+import {
+  boardOf,
+  type FileBoard,
+  type Hz,
+  levelOf,
+  outputPlace,
+  response,
+  simulate,
+} from '../../simulator/index.ts';
 import { course } from './the-course.ts';
 
 // What lessons say of a desk in words, where no component puts in what the desk does.
@@ -36,4 +44,19 @@ describe('pan-pairs-and-mono', () => {
       levelIn('two-sides', 'alto', 'desk.main.out.l', { 'desk.ch1.pan': pan }) ?? Number.NaN;
     expect(left(-1) - left(0)).toBeCloseTo(3.01, 2);
   });
+});
+
+test('subgroup-and-main: at 500 Hz nothing is left of two ways 1 ms apart', () => {
+  const rig = course.rigs.get('parallel-chains');
+  if (!rig) throw new Error('Expected the rig parallel-chains.');
+  const board = boardOf('it', rig, {
+    'desk.ch3.sub1': true,
+    'rack.late.in.l': 'desk.sub1.insert.send.l',
+    'rack.late.in.r': 'desk.sub1.insert.send.r',
+    'desk.sub1.insert.return.l': 'rack.late.out.l',
+    'desk.sub1.insert.return.r': 'rack.late.out.r',
+  });
+  const at = outputPlace('capture');
+  const [gain] = response(simulate({ rig, board }), 'drum', at, [500 as Hz]) ?? [];
+  expect(gain).toBeLessThan(-100);
 });

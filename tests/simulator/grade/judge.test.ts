@@ -396,6 +396,13 @@ describe('judge() dry-and-through', () => {
       stop: { code: 'closed', places: ['desk.c.fader'] },
     });
   });
+
+  test('fails past a strip that leads nowhere, which has no output place to say more of', () => {
+    const past: Claim = { ...claim, through: 'desk.c' };
+    const { holds, reasons } = judged(past, { ...PARALLEL, 'desk.c.fader': -Infinity });
+    expect(holds).toBe(false);
+    expect(reasons.map(({ code }) => code)).toEqual(['misses']);
+  });
 });
 
 describe('judge() no-loop', () => {
