@@ -74,6 +74,7 @@ export const ALLOWED_FIGURES: Readonly<Record<string, readonly AllowedFigure[]>>
     { figure: '+10', settingOf: 'desk.sub1.fader' },
   ],
   'subgroup-and-main': [{ figure: '−20', settingOf: 'desk.ch3.trim' }],
+  'the-bay': [{ figure: '−8', settingOf: 'rack.comp.threshold' }],
   numbers: [
     { figure: '−18 dBFS', reason: 'alignment of EBU R 68, and of common practice' },
     { figure: '0 dBu', reason: 'line-up that EBU R 68 is used with' },
