@@ -76,6 +76,12 @@ export const ALLOWED_FIGURES: Readonly<Record<string, readonly AllowedFigure[]>>
   'subgroup-and-main': [{ figure: '−20', settingOf: 'desk.ch3.trim' }],
   'the-bay': [{ figure: '−8', settingOf: 'rack.comp.threshold' }],
   'three-kinds-of-desk': [{ figure: '−10', settingOf: 'desk.ch4.fader' }],
+  'write-it-down': [
+    { figure: '−9', settingOf: 'rack.comp.threshold' },
+    { figure: '+4', settingOf: 'rack.comp.makeup' },
+    { figure: '−5', settingOf: 'desk.ch3.fader' },
+    { figure: '+3', settingOf: 'box.cello.fader' },
+  ],
   numbers: [
     { figure: '−18 dBFS', reason: 'alignment of EBU R 68, and of common practice' },
     { figure: '0 dBu', reason: 'line-up that EBU R 68 is used with' },
