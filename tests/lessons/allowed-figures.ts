@@ -82,6 +82,9 @@ export const ALLOWED_FIGURES: Readonly<Record<string, readonly AllowedFigure[]>>
     { figure: '−5', settingOf: 'desk.ch3.fader' },
     { figure: '+3', settingOf: 'box.cello.fader' },
   ],
+  'the-net-loft-mix': [
+    { figure: '85 dBA', reason: 'exposure limit of NIOSH, in the list of sources' },
+  ],
   numbers: [
     { figure: '−18 dBFS', reason: 'alignment of EBU R 68, and of common practice' },
     { figure: '0 dBu', reason: 'line-up that EBU R 68 is used with' },
