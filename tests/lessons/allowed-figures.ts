@@ -84,6 +84,11 @@ export const ALLOWED_FIGURES: Readonly<Record<string, readonly AllowedFigure[]>>
   ],
   'the-net-loft-mix': [
     { figure: '85 dBA', reason: 'exposure limit of NIOSH, in the list of sources' },
+  'hearing-without-changing': [
+    { figure: '−20', settingOf: 'desk.main.fader' },
+    { figure: '−5', settingOf: 'desk.ch3.fader' },
+    { figure: '85 dBA', reason: 'exposure limit of NIOSH, in the list of sources' },
+    { figure: '3 dB', reason: 'exchange rate of NIOSH, in the list of sources' },
   ],
   numbers: [
     { figure: '−18 dBFS', reason: 'alignment of EBU R 68, and of common practice' },

@@ -1,5 +1,6 @@
 import {
   boardOf,
+  CONTROL_ROOM,
   controls,
   DESK_MAIN,
   deskOwner,
@@ -103,7 +104,7 @@ function hiddenFaults(rig: Rig, show: unknown, moved: readonly string[]): string
   if (!Array.isArray(show)) return ['show is no list'];
   const { strips, auxes, subgroups } = rig.desk;
   const drawn = [...strips, ...auxes, ...subgroups].map(({ id }) => deskOwner(id));
-  const owners = new Set([...drawn, DESK_MAIN]);
+  const owners = new Set([...drawn, DESK_MAIN, ...(rig.desk.controlRoom ? [CONTROL_ROOM] : [])]);
   const unseen = moved.filter((address) => {
     const owner = controls(rig).get(address)?.owner ?? '';
     return owners.has(owner) && !show.includes(owner);
