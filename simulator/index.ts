@@ -72,6 +72,8 @@ export type {
 } from './puzzle/hunt/judge-steps.ts';
 export { contradictionOf, judgeSteps, probe } from './puzzle/hunt/judge-steps.ts';
 export { HUNT_LEVELS } from './puzzle/hunt/level.ts';
+export { contradictionOf, judgeSteps, readPlace } from './puzzle/hunt/judge-steps.ts';
+export { HUNT_LEVELS, SEED } from './puzzle/hunt/level.ts';
 export type { Reading } from './puzzle/hunt/reading.ts';
 export { lookAlike } from './puzzle/hunt/reading.ts';
 export type { HuntScore } from './puzzle/hunt/score.ts';

@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { faultId, type Hunt, hunt as huntOf, ownerOf, probe } from '../../simulator/index.ts';
+import { faultId, type Hunt, hunt as huntOf, ownerOf, readPlace } from '../../simulator/index.ts';
 import { HUNT_ROOM, type HuntChoice, huntLink } from '../../src/share/hunt-link.ts';
 import { complaintWords, faultText, placeName, readingText } from '../../src/text/index.ts';
 import { violationsInBothThemes } from './axe.ts';
@@ -45,7 +45,7 @@ test('by keyboard alone: a hunt is solved as the best strategy would, and the de
     await chooseOption(where(page), ownerOf(place));
     await chooseOption(page.getByLabel('Read behind'), place);
     await pressButton(page.getByRole('button', { name: 'Read the level' }));
-    const { found, meant } = probe(hunt, place);
+    const { found, meant } = readPlace(hunt, place);
     const row = page.locator('.hunt tbody tr').nth(index);
     await expect(row).toContainText(placeName(hunt.setup.rig, place).slice(1));
     await expect(row.locator('td').nth(1)).toHaveText(readingText(meant));
@@ -95,6 +95,24 @@ test('the drawing is unlit, takes the meter where it is touched, and marks what 
   // Nothing was turned.
   await page.getByRole('button', { name: 'Read the level' }).click();
   await expect(drawing.locator('.hunt-marks text')).toHaveText(['1']);
+});
+
+test('a reload in the middle of a hunt goes on where it was left', async ({ page }) => {
+  await openHunt(page, { level: 1, seed: 'k7x2' });
+  await page.getByRole('button', { name: 'Take the meter' }).click();
+  await page.getByRole('button', { name: 'Read the level' }).click();
+  await page.getByLabel('Read behind').selectOption({ index: 1 });
+  await page.getByRole('button', { name: 'Read the level' }).click();
+  const readings = await page.locator('.hunt tbody tr').allInnerTexts();
+  expect(readings).toHaveLength(2);
+  // It is kept a quarter of a second after the last step.
+  await page.waitForTimeout(600);
+  await page.reload();
+  await expect(page.getByText('It stands as you left it')).toBeVisible();
+  expect(await page.locator('.hunt tbody tr').allInnerTexts()).toEqual(readings);
+  // Another hunt of the level begins from its own beginning.
+  await openHunt(page, { level: 1, seed: 'b3' });
+  await expect(page.getByRole('button', { name: 'Take the meter' })).toBeVisible();
 });
 
 test('a new hunt has an address of its own; a damaged one says what is wrong with it', async ({

@@ -19,6 +19,8 @@ export const huntDraftSchema = z.strictObject({
   steps: z
     .array(z.union([z.strictObject({ probe: address }), z.strictObject({ accuse: address })]))
     .check(z.maxLength(MOST_STEPS)),
+  /** Whether the meter was taken up. */
+  isBegun: z.boolean(),
   /** Whether it was given up, or looked back on after it was found. */
   isOver: z.boolean(),
 });
@@ -30,6 +32,7 @@ export const toDraft = ({ context: { hunt, steps }, value }: HuntSnapshot): Hunt
   level: hunt.level,
   seed: hunt.seed,
   steps: steps.slice(0, MOST_STEPS),
+  isBegun: value !== 'briefing',
   isOver: value === 'debriefing',
 });
 
@@ -43,7 +46,8 @@ export function fromDraft(hunt: Hunt, draft: HuntDraft): HuntSnapshot {
   return snapshot;
 }
 
-function eventsOf({ steps, isOver }: HuntDraft): readonly HuntEvent[] {
+function eventsOf({ steps, isBegun, isOver }: HuntDraft): readonly HuntEvent[] {
+  if (!isBegun) return [];
   const done = steps.map(
     (step): HuntEvent =>
       'probe' in step

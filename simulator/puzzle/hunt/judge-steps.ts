@@ -48,7 +48,7 @@ export interface JudgedAccusation {
 }
 
 /** What a meter shows at a place in a hunt. @throws RangeError when none can be held there. */
-export function probe(hunt: Hunt, place: Address): ProbeReading {
+export function readPlace(hunt: Hunt, place: Address): ProbeReading {
   const index = placeIndex(hunt, place);
   return {
     place,
@@ -83,7 +83,7 @@ function judgeProbe(hunt: Hunt, place: Address, before: Fitting): JudgedProbe {
   const parts = partsOf(before, test);
   const after = before.filter((suspect) => test[suspect] === test[hunt.hidden]);
   const best = hunt.strategy.bestFor(before);
-  const reading = probe(hunt, place);
+  const reading = readPlace(hunt, place);
   if (parts.length < 2) {
     const worth = hunt.isOutside[index] ? 'outside' : 'redundant';
     return { kind: 'probe', reading, before, after, worth, better: betterAt(hunt, before) };

@@ -1,13 +1,15 @@
 import { useCallback, useMemo, useRef, useState } from 'preact/hooks';
 import {
   type Address,
+  boxOwner,
   contradictionOf,
   faultId,
   type Hunt,
   hunt as huntOf,
   ownerOf,
-  probe,
+  part,
   type Rig,
+  readPlace,
 } from '../../../simulator/index.ts';
 import type { HuntChoice } from '../../share/hunt-link.ts';
 import {
@@ -24,6 +26,7 @@ import { HuntPicture } from './HuntPicture.tsx';
 import { HuntReadings } from './HuntReadings.tsx';
 import { HuntTools, type Spot } from './HuntTools.tsx';
 import { placeTouched } from './hunt-places.ts';
+import { KeptHunt } from './KeptHunt.tsx';
 import { useHunt } from './use-hunt.ts';
 
 interface Props {
@@ -42,11 +45,11 @@ export function HuntRoom({ rig, choice, scale }: Props) {
 function Hunting({ hunt, scale }: { hunt: Hunt; scale: LevelScale }) {
   const { setup, complaint, source } = hunt;
   const { rig } = setup;
-  const { snapshot, send } = useHunt(hunt);
+  const { snapshot, send, takeUp } = useHunt(hunt);
   const { steps } = snapshot.context;
   const root = useRef<HTMLDivElement>(null);
   const isNarrow = useNarrow(root);
-  const [spot, setSpot] = useState((): Spot => spotAt(hunt.places[0] ?? ''));
+  const [spot, setSpot] = useState((): Spot => spotAt(sourcePlace(source)));
   const touch = useCallback(
     (address: Address) => {
       const place = placeTouched(hunt, address);
@@ -55,7 +58,7 @@ function Hunting({ hunt, scale }: { hunt: Hunt; scale: LevelScale }) {
     [hunt],
   );
   const readings = useMemo(
-    () => steps.flatMap((step) => ('probe' in step ? [probe(hunt, step.probe)] : [])),
+    () => steps.flatMap((step) => ('probe' in step ? [readPlace(hunt, step.probe)] : [])),
     [hunt, steps],
   );
   const probed = useMemo(() => readings.map(({ place }) => place), [readings]);
@@ -89,6 +92,7 @@ function Hunting({ hunt, scale }: { hunt: Hunt; scale: LevelScale }) {
           </button>
         </p>
       )}
+      <KeptHunt hunt={hunt} snapshot={snapshot} onTakeUp={takeUp} />
       {snapshot.matches('debriefing') && <HuntDebrief hunt={hunt} steps={steps} scale={scale} />}
       <div class="hunt-work">
         <HuntPicture
@@ -132,3 +136,7 @@ function Hunting({ hunt, scale }: { hunt: Hunt; scale: LevelScale }) {
 }
 
 const spotAt = (place: Address): Spot => ({ owner: ownerOf(place), place, fault: undefined });
+
+/** Where the recording of a track comes in: the way begins there. */
+const sourcePlace = (source: string): Address =>
+  part(boxOwner(source.split('.')[0] ?? source), 'source');

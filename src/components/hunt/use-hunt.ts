@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useCallback, useEffect, useState } from 'preact/hooks';
 import { createActor } from 'xstate';
 import {
   type Hunt,
@@ -11,21 +11,23 @@ import {
 export interface RunningHunt {
   readonly snapshot: HuntSnapshot;
   readonly send: (event: HuntEvent) => void;
+  /** Goes on from how it once stood. */
+  readonly takeUp: (snapshot: HuntSnapshot) => void;
 }
 
-/**
- * Runs the machine of a hunt for a component. Both count when the component starts, not later.
- *
- * @param from where it goes on, as `fromDraft` makes it of a hunt that was kept; at its beginning when left out.
- */
-export function useHunt(hunt: Hunt, from?: HuntSnapshot): RunningHunt {
-  const [actor] = useState(() =>
-    createActor(huntMachine, { input: { hunt }, ...(from && { snapshot: from }) }).start(),
-  );
+/** Runs the machine of a hunt for a component. The hunt counts when the component starts, not later. */
+export function useHunt(hunt: Hunt): RunningHunt {
+  const [actor, setActor] = useState(() => createActor(huntMachine, { input: { hunt } }).start());
   const [snapshot, setSnapshot] = useState(() => actor.getSnapshot());
   useEffect(() => {
+    setSnapshot(actor.getSnapshot());
     const subscription = actor.subscribe(setSnapshot);
     return () => subscription.unsubscribe();
   }, [actor]);
-  return { snapshot, send: actor.send };
+  const takeUp = useCallback(
+    (from: HuntSnapshot) =>
+      setActor(createActor(huntMachine, { input: { hunt }, snapshot: from }).start()),
+    [hunt],
+  );
+  return { snapshot, send: actor.send, takeUp };
 }

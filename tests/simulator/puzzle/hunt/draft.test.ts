@@ -42,6 +42,7 @@ describe('toDraft() and fromDraft()', () => {
       level: 2,
       seed: 'k7x2',
       steps: [{ probe: 'desk.ch99.in' }, { accuse: 'nothing at all' }, { probe: one.places[0] }],
+      isBegun: true,
       isOver: false,
     });
     const snapshot = fromDraft(one, draft);
@@ -57,7 +58,15 @@ describe('toDraft() and fromDraft()', () => {
     ['a step that is neither', { steps: [{ probe: 'a.b', accuse: 'c' }] }],
     ['more than there is', { score: 1 }],
   ])('%s is refused', (_, change) => {
-    const draft = { version: 1, level: 1, seed: 'a', steps: [], isOver: false, ...change };
+    const draft = {
+      version: 1,
+      level: 1,
+      seed: 'a',
+      steps: [],
+      isBegun: true,
+      isOver: false,
+      ...change,
+    };
     expect(huntDraftSchema.safeParse(draft).success).toBe(false);
   });
 });

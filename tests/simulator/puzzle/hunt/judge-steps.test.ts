@@ -6,7 +6,7 @@ import {
   contradictionOf,
   type HuntStep,
   judgeSteps,
-  probe,
+  readPlace,
 } from '../../../../simulator/puzzle/hunt/judge-steps.ts';
 import { scoreHunt } from '../../../../simulator/puzzle/hunt/score.ts';
 import { netLoft } from './net-loft-room.ts';
@@ -86,7 +86,9 @@ describe('contradictionOf()', () => {
   });
   test('what a reading speaks against is told by that reading', () => {
     const other = one.suspects.find((_, index) => index !== one.hidden)?.faults[0] ?? one.fault;
-    const readings = bestProbes(one).map((step) => probe(one, 'probe' in step ? step.probe : ''));
+    const readings = bestProbes(one).map((step) =>
+      readPlace(one, 'probe' in step ? step.probe : ''),
+    );
     expect(contradictionOf(one, other, readings)).toMatchObject({ code: 'other-reading' });
     expect(contradictionOf(one, other, [])).toEqual({ code: 'it-fitted' });
   });
