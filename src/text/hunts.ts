@@ -1,8 +1,8 @@
 import {
   type Complaint,
   type Contradiction,
-  type Fault,
   type Hunt,
+  type HuntFault,
   type HuntScore,
   jacks,
   lookAlike,
@@ -59,7 +59,7 @@ export const complainerWords = (rig: Rig, { output }: Complaint): string =>
   `Somebody who listens to ${goalName(rig, output)} says:`;
 
 /** What is wrong, to stand behind a colon: `the mute of Strip 3 Cello is on`. */
-export function faultText(setup: Setup, { kind, at }: Fault): string {
+export function faultText(setup: Setup, { kind, at }: HuntFault): string {
   const { rig } = setup;
   const name = placeName(rig, at);
   switch (kind) {
@@ -96,7 +96,7 @@ const ownerPart = (at: string): string => at.split('.').slice(0, 2).join('.');
 const isInputJack = (rig: Rig, at: string): boolean => jacks(rig).inputs.includes(at);
 
 /** Several faults that no reading tells apart: `the mute of Strip 3 is on, or the mute of Strip 3 is dead`. */
-export const suspectText = (setup: Setup, faults: readonly Fault[]): string =>
+export const suspectText = (setup: Setup, faults: readonly HuntFault[]): string =>
   faults.map((fault) => faultText(setup, fault)).join(', or ');
 
 /** What a meter shows: `−6.0 dBu`, `left −6.0 dBu, right silent`. */
@@ -138,7 +138,7 @@ export function worthSentence(
     : '';
   switch (worth) {
     case 'sound':
-      return 'No other place could promise more.';
+      return 'From there no more readings are needed than from the best place.';
     case 'premature':
       return `It told something, but another place would have left fewer readings to make.${advice}`;
     case 'redundant':

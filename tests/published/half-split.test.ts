@@ -5,7 +5,7 @@
  */
 import { describe, expect, test } from 'vitest';
 import { parseRig } from '../../simulator/board/setup-file.ts';
-import type { Fault } from '../../simulator/puzzle/hunt/fault.ts';
+import type { HuntFault } from '../../simulator/puzzle/hunt/fault.ts';
 import { Strategy } from '../../simulator/puzzle/hunt/strategy.ts';
 import { lineUp } from '../../simulator/puzzle/hunt/suspects.ts';
 import { simulate } from '../../simulator/solve/simulate.ts';
@@ -51,7 +51,7 @@ function chainOf(count: number) {
   const meant = simulate(setup);
   const inChain = /^box\.cello\.(p\d+\.gain|fader)$/;
   const stages = meant.circuit.stages.map(({ id }) => id).filter((id) => inChain.test(id));
-  const faults = stages.slice(0, count).map((at): Fault => ({ kind: 'dead', at }));
+  const faults = stages.slice(0, count).map((at): HuntFault => ({ kind: 'dead', at }));
   const line = lineUp(setup, meant, faults, 'cello');
   return { line, strategy: new Strategy(line.tests, line.suspects.length) };
 }

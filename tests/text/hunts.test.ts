@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import {
   type Complaint,
   dbu,
-  type Fault,
   HUNT_LEVELS,
+  type HuntFault,
   type Symptom,
 } from '../../simulator/index.ts';
 import {
@@ -54,7 +54,7 @@ describe('complaintWords()', () => {
   });
 });
 
-test.each<[Fault, string]>([
+test.each<[HuntFault, string]>([
   [
     { kind: 'dead', at: 'desk.ch3.in' },
     'nothing comes through into the line input of Strip 3 Cello',
@@ -101,7 +101,9 @@ test('worthSentence() names the better place and what it would have left at most
   expect(worthSentence(rig, 'outside', { place: 'desk.ch3.fader', left: 4 })).toBe(
     'No suspect changes anything there. The fader of Strip 3 Cello would have left at most 4 suspects.',
   );
-  expect(worthSentence(rig, 'sound', undefined)).toBe('No other place could promise more.');
+  expect(worthSentence(rig, 'sound', undefined)).toBe(
+    'From there no more readings are needed than from the best place.',
+  );
 });
 
 test('contradictionSentence() says what speaks against a fault', () => {

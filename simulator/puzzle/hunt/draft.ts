@@ -1,4 +1,4 @@
-import { getInitialSnapshot, transition } from 'xstate';
+import { initialTransition, transition } from 'xstate';
 import * as z from 'zod/mini';
 import { SEED } from '../seed.ts';
 import type { Hunt } from './hunt.ts';
@@ -41,7 +41,7 @@ export const toDraft = ({ context: { hunt, steps }, value }: HuntSnapshot): Hunt
  * draft from elsewhere can neither break it nor decide it.
  */
 export function fromDraft(hunt: Hunt, draft: HuntDraft): HuntSnapshot {
-  let snapshot = getInitialSnapshot(huntMachine, { hunt });
+  let [snapshot] = initialTransition(huntMachine, { hunt });
   for (const event of eventsOf(draft)) [snapshot] = transition(huntMachine, snapshot, event);
   return snapshot;
 }

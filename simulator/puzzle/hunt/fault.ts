@@ -31,7 +31,7 @@ export type HiddenKind = (typeof HIDDEN_KINDS)[number];
 export type FaultKind = (typeof FAULT_KINDS)[number];
 
 /** One thing that is wrong. */
-export interface Fault {
+export interface HuntFault {
   readonly kind: FaultKind;
   /** The stage that nothing, little or the inverse comes into; or the control; or the input jack. */
   readonly at: Address;
@@ -47,7 +47,7 @@ const HIDDEN_RATIOS: Readonly<Record<HiddenKind, number>> = {
 };
 
 /** One name for a fault, to be kept or compared: `dead desk.ch3.in`. */
-export const faultId = ({ kind, at }: Fault): string => `${kind} ${at}`;
+export const faultId = ({ kind, at }: HuntFault): string => `${kind} ${at}`;
 
 /**
  * All faults of some kinds that a setup can have, each a change to something that is in use.
@@ -58,12 +58,12 @@ export function faultsOf(
   setup: Setup,
   solution: Solution,
   kinds: ReadonlySet<FaultKind>,
-): readonly Fault[] {
+): readonly HuntFault[] {
   const inputs = new Set(jacks(setup.rig).inputs);
-  const hidden = stagesThatCarry(solution).flatMap((at): readonly Fault[] => {
-    const dead: Fault = { kind: 'dead', at };
+  const hidden = stagesThatCarry(solution).flatMap((at): readonly HuntFault[] => {
+    const dead: HuntFault = { kind: 'dead', at };
     if (!inputs.has(at)) return [dead];
-    const weak: Fault = { kind: 'weak', at };
+    const weak: HuntFault = { kind: 'weak', at };
     // A cord can be wired the wrong way round; the contact of a normal cannot.
     return feedOf(setup, at)?.by === 'cord' ? [dead, weak, { kind: 'inverted', at }] : [dead, weak];
   });
@@ -72,7 +72,7 @@ export function faultsOf(
 }
 
 /** The faults that a control or cord can be. */
-function setFaults(setup: Setup, { kind, address: at, ...control }: Control): readonly Fault[] {
+function setFaults(setup: Setup, { kind, address: at, ...control }: Control): readonly HuntFault[] {
   const name = at.split('.').at(-1) ?? '';
   switch (kind) {
     case 'switch':
@@ -90,7 +90,7 @@ function setFaults(setup: Setup, { kind, address: at, ...control }: Control): re
       const feed = feedOf(setup, at);
       if (!feed) return [];
       if (feed.by === 'normal') return [{ kind: 'open-plug', at }];
-      const crossing: Fault[] = partnerOf(setup, at) ? [{ kind: 'crossed', at }] : [];
+      const crossing: HuntFault[] = partnerOf(setup, at) ? [{ kind: 'crossed', at }] : [];
       return [{ kind: 'unplugged', at }, ...crossing];
     }
     default:
@@ -116,7 +116,7 @@ export function partnerOf(setup: Setup, jack: Address): Address | undefined {
 }
 
 /** What a setup sounds like with something wrong in it. @param solution what it sounds like without. */
-export function solutionWith(setup: Setup, solution: Solution, fault: Fault): Solution {
+export function solutionWith(setup: Setup, solution: Solution, fault: HuntFault): Solution {
   const { rig, board } = setup;
   if (isHidden(fault.kind)) {
     const circuit = withHidden(solution.circuit, fault.at, HIDDEN_RATIOS[fault.kind]);
@@ -138,7 +138,7 @@ function withHidden(circuit: Circuit, at: Address, ratio: number): Circuit {
 }
 
 /** Where controls stand that are not as written down. */
-function changedBy(setup: Setup, { kind, at }: Fault): Board {
+function changedBy(setup: Setup, { kind, at }: HuntFault): Board {
   const now = valueAt(setup, at);
   const to = (value: ControlValue): Board => ({ [at]: value });
   switch (kind) {

@@ -4,10 +4,10 @@ import type { Rig } from '../../rig/schema.ts';
 import { clippingStages } from '../../solve/headroom.ts';
 import { simulate } from '../../solve/simulate.ts';
 import type { Solution } from '../../solve/solution.ts';
-import { RandomStream } from '../random-stream.ts';
 import { SEED } from '../seed.ts';
+import { RandomStream } from '../random-stream.ts';
 import { type Complaint, complaintAt, complaintId, type Oddity } from './complaint.ts';
-import { type Fault, faultId, faultsOf, solutionWith } from './fault.ts';
+import { faultId, faultsOf, type HuntFault, solutionWith } from './fault.ts';
 import { type HuntLevel, huntLevel } from './level.ts';
 import { Strategy } from './strategy.ts';
 import { type LineUp, lineUp } from './suspects.ts';
@@ -25,8 +25,8 @@ export interface Hunt extends LineUp {
   /** The track, or the signal of one, that every reading is of. */
   readonly source: string;
   /** Everything that could be accused: all faults of the level that the setup can have. */
-  readonly faults: readonly Fault[];
-  readonly fault: Fault;
+  readonly faults: readonly HuntFault[];
+  readonly fault: HuntFault;
   /** Index of the suspect that the hidden fault belongs to. */
   readonly hidden: number;
   readonly strategy: Strategy;
@@ -96,11 +96,11 @@ function tryHunt(
 /** A complaint with all faults that make just this one. */
 interface Case {
   readonly complaint: Complaint;
-  readonly fitting: Fault[];
+  readonly fitting: HuntFault[];
 }
 
 /** All that could be complained of. */
-function casesOf(setup: Setup, meant: Solution, faults: readonly Fault[]): readonly Case[] {
+function casesOf(setup: Setup, meant: Solution, faults: readonly HuntFault[]): readonly Case[] {
   const cases = new Map<string, Case>();
   for (const fault of faults) {
     const found = solutionWith(setup, meant, fault);
@@ -127,7 +127,7 @@ function sourceOf(rig: Rig, { oddities }: Complaint): string {
 }
 
 /** The fault of a hunt with this id, if there is one. */
-export const faultNamed = ({ faults }: Hunt, id: string): Fault | undefined =>
+export const faultNamed = ({ faults }: Hunt, id: string): HuntFault | undefined =>
   faults.find((fault) => faultId(fault) === id);
 
 /** Whether a meter can be held at a place in a hunt. */

@@ -1,6 +1,6 @@
 import type { Address } from '../../rig/address.ts';
 import { complaintAt, complaintId } from './complaint.ts';
-import { type Fault, faultId, solutionWith } from './fault.ts';
+import { faultId, type HuntFault, solutionWith } from './fault.ts';
 import type { Hunt } from './hunt.ts';
 import { lookAlike, type Reading, readingAt } from './reading.ts';
 import { type Fitting, partsOf } from './strategy.ts';
@@ -41,7 +41,7 @@ export interface JudgedProbe {
 
 export interface JudgedAccusation {
   readonly kind: 'accusation';
-  readonly fault: Fault;
+  readonly fault: HuntFault;
   readonly isRight: boolean;
   readonly before: Fitting;
   readonly after: Fitting;
@@ -124,7 +124,7 @@ export type Contradiction =
 /** Holds an accused fault that is not it against the complaint and all that was read before. */
 export function contradictionOf(
   { setup, meantSolution, complaint, source }: Hunt,
-  fault: Fault,
+  fault: HuntFault,
   readings: readonly ProbeReading[],
 ): Contradiction {
   const solution = solutionWith(setup, meantSolution, fault);

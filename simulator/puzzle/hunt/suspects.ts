@@ -2,14 +2,14 @@ import type { Setup } from '../../board/board.ts';
 import type { Circuit } from '../../circuit/circuit.ts';
 import type { Address } from '../../rig/address.ts';
 import type { Solution } from '../../solve/solution.ts';
-import { type Fault, solutionWith } from './fault.ts';
+import { type HuntFault, solutionWith } from './fault.ts';
 import { groupsOf, type Reading, readingAt } from './reading.ts';
 import type { Test } from './strategy.ts';
 
 /** Faults that fit a complaint and that no reading tells apart. */
 export interface Suspect {
   /** At least one. */
-  readonly faults: readonly Fault[];
+  readonly faults: readonly HuntFault[];
 }
 
 /** All suspects of a complaint, and what a meter would show at each place if it was each of them. */
@@ -41,7 +41,7 @@ export const metered = ({ stagesAt }: Circuit): readonly Address[] =>
 export function lineUp(
   setup: Setup,
   meantSolution: Solution,
-  faults: readonly Fault[],
+  faults: readonly HuntFault[],
   source: string,
 ): LineUp {
   const places = metered(meantSolution.circuit);
@@ -54,7 +54,7 @@ export function lineUp(
     // What was meant is grouped with the rest, so that “as meant” is an outcome like any other.
     groupsOf([...byFault.map((readings) => readings[place] ?? []), meant[place] ?? []]),
   );
-  const suspects = new Map<string, { faults: Fault[]; first: number }>();
+  const suspects = new Map<string, { faults: HuntFault[]; first: number }>();
   faults.forEach((fault, index) => {
     const key = groups.map((group) => group[index]).join();
     const known = suspects.get(key);

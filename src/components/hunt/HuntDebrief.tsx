@@ -37,7 +37,7 @@ export function HuntDebrief({ hunt, steps, scale }: Props) {
       <p>
         It was this: {faultText(setup, fault)}.
         {alike.length > 0 &&
-          ` No reading tells this apart from ${suspectText(setup, alike)}: look at it, or exchange it.`}
+          ` No reading tells it from this: ${suspectText(setup, alike)}. Only looking, or an exchange, does.`}
       </p>
       <p>{strategySentence(hunt)}</p>
       {steps.length > 0 && (

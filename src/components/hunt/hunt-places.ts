@@ -1,7 +1,7 @@
 import {
   type Address,
-  type Fault,
   type Hunt,
+  type HuntFault,
   type Owner,
   ownerOf,
   partLabel,
@@ -14,7 +14,7 @@ export interface HuntOwner {
   readonly owner: Owner;
   /** In signal order; none where nothing of it is a place. */
   readonly places: readonly Address[];
-  readonly faults: readonly Fault[];
+  readonly faults: readonly HuntFault[];
 }
 
 /** A part of the room as the list of owners names it. */

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { boardOf } from '../../../../simulator/board/file-board.ts';
 import { complaintAt } from '../../../../simulator/puzzle/hunt/complaint.ts';
-import { type Fault, solutionWith } from '../../../../simulator/puzzle/hunt/fault.ts';
+import { type HuntFault, solutionWith } from '../../../../simulator/puzzle/hunt/fault.ts';
 import { simulate } from '../../../../simulator/solve/simulate.ts';
 import { netLoft } from './net-loft-room.ts';
 
@@ -12,7 +12,7 @@ const setup = {
 };
 const meant = simulate(setup);
 
-const complaint = (kind: Fault['kind'], at: string, output = 'capture') =>
+const complaint = (kind: HuntFault['kind'], at: string, output = 'capture') =>
   complaintAt(rig, output, meant, solutionWith(setup, meant, { kind, at }));
 const oddities = (...args: Parameters<typeof complaint>) =>
   complaint(...args)?.oddities.map(({ track, symptom }) => `${track} ${symptom}`);

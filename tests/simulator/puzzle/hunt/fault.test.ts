@@ -2,9 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { boardOf } from '../../../../simulator/board/file-board.ts';
 import {
   FAULT_KINDS,
-  type Fault,
   faultId,
   faultsOf,
+  type HuntFault,
   partnerOf,
   solutionWith,
 } from '../../../../simulator/puzzle/hunt/fault.ts';
@@ -27,7 +27,7 @@ const meant = simulate(setup);
 const every = faultsOf(setup, meant, new Set(FAULT_KINDS));
 
 /** The level of the cello, or of another track, at a place with something wrong. */
-const found = (kind: Fault['kind'], at: string, place: string, source = 'cello') =>
+const found = (kind: HuntFault['kind'], at: string, place: string, source = 'cello') =>
   levelOf(solutionWith(setup, meant, { kind, at }), source, place);
 
 describe('solutionWith()', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { getInitialSnapshot, transition } from 'xstate';
+import { initialTransition, transition } from 'xstate';
 import { getShortestPaths } from 'xstate/graph';
 import { faultId } from '../../../../simulator/puzzle/hunt/fault.ts';
 import { hunt } from '../../../../simulator/puzzle/hunt/hunt.ts';
@@ -32,7 +32,7 @@ const stateOf = ({ value }: HuntSnapshot): string =>
   typeof value === 'string' ? value : Object.values(value).join();
 
 function reach(...names: readonly EventName[]): HuntSnapshot {
-  let snapshot = getInitialSnapshot(huntMachine, { hunt: one });
+  let [snapshot] = initialTransition(huntMachine, { hunt: one });
   for (const name of names) [snapshot] = transition(huntMachine, snapshot, EVENTS[name]);
   return snapshot;
 }

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { complaintAt, complaintId } from '../../../../simulator/puzzle/hunt/complaint.ts';
-import { type Fault, faultId, solutionWith } from '../../../../simulator/puzzle/hunt/fault.ts';
+import { faultId, type HuntFault, solutionWith } from '../../../../simulator/puzzle/hunt/fault.ts';
 import { type Hunt, hunt } from '../../../../simulator/puzzle/hunt/hunt.ts';
 import { HUNT_LEVELS, huntLevel } from '../../../../simulator/puzzle/hunt/level.ts';
 import { fewestFor } from '../../../../simulator/puzzle/hunt/strategy.ts';
@@ -17,7 +17,7 @@ const huntsOf = (level: number): readonly Hunt[] => known.get(level) ?? [];
 const LEVELS = HUNT_LEVELS.map((_, index) => index + 1);
 
 /** What somebody at the output of the complaint would say if a fault was there. */
-function complaintWith({ setup, meantSolution, complaint }: Hunt, fault: Fault) {
+function complaintWith({ setup, meantSolution, complaint }: Hunt, fault: HuntFault) {
   const found = solutionWith(setup, meantSolution, fault);
   const own = complaintAt(rig, complaint.output, meantSolution, found);
   return own && complaintId(own);
