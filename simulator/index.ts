@@ -52,11 +52,6 @@ export type { Drill } from './puzzle/drill.ts';
 export { drillOf } from './puzzle/drill.ts';
 export type { DrillConcept, DrillLevel } from './puzzle/drill-name.ts';
 export { DRILL_CONCEPTS, DRILL_LEVELS } from './puzzle/drill-name.ts';
-export type { Fault, FaultCode, Wish, WishCode } from './puzzle/draft.ts';
-export type { Drill } from './puzzle/drill.ts';
-export { drillOf } from './puzzle/drill.ts';
-export type { DrillConcept, DrillLevel } from './puzzle/drill-name.ts';
-export { DRILL_CONCEPTS, DRILL_LEVELS, SEED } from './puzzle/drill-name.ts';
 export type { Complaint, Oddity, Symptom } from './puzzle/hunt/complaint.ts';
 export type { HuntDraft } from './puzzle/hunt/draft.ts';
 export { fromDraft, huntDraftSchema, toDraft } from './puzzle/hunt/draft.ts';
@@ -75,8 +70,6 @@ export type {
   ProbeReading,
   Worth,
 } from './puzzle/hunt/judge-steps.ts';
-export { contradictionOf, judgeSteps, probe } from './puzzle/hunt/judge-steps.ts';
-export { HUNT_LEVELS } from './puzzle/hunt/level.ts';
 export { contradictionOf, judgeSteps, readPlace } from './puzzle/hunt/judge-steps.ts';
 export { HUNT_LEVELS } from './puzzle/hunt/level.ts';
 export type { Reading } from './puzzle/hunt/reading.ts';
