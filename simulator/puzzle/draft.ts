@@ -47,7 +47,7 @@ export const WISH_CODES = [
 export type WishCode = (typeof WISH_CODES)[number];
 
 /** What stands wrong at the start of a drill. Its sentence is written elsewhere. */
-export interface Fault {
+export interface DrillFault {
   readonly code: FaultCode;
   readonly source: string;
   /** The control, jack or device where it is. */
@@ -128,7 +128,7 @@ export interface Draft extends Task {
   readonly right: Board;
   readonly follow: string;
   readonly wishes: readonly Wish[];
-  readonly faults: readonly Fault[];
+  readonly faults: readonly DrillFault[];
 }
 
 type AskedWish = Omit<Wish, 'band'>;
@@ -138,7 +138,7 @@ export class Sketch {
   readonly rig: Rig;
   readonly #right: Record<Address, Board[string]> = {};
   readonly #wishes: { wish: AskedWish; claims: readonly (Claim | AroundClaim)[] }[] = [];
-  readonly #faults: Fault[] = [];
+  readonly #faults: DrillFault[] = [];
   readonly #wrong: Record<Address, Board[string]> = {};
 
   constructor(rig: Rig) {

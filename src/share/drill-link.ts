@@ -6,9 +6,6 @@ import {
   SEED,
 } from '../../simulator/index.ts';
 
-/** How the fragment of an address begins that holds a drill. */
-export const DRILL_FRAGMENT = '#drill=';
-
 /** Which drill is asked for. */
 export interface DrillAsk {
   readonly concept: DrillConcept;
@@ -19,8 +16,6 @@ export interface DrillAsk {
 /** The name of a drill, as it stands in its link: `insert-or-send.2.k7x2`. */
 export const drillName = ({ concept, level, seed }: DrillAsk): string =>
   `${concept}.${level}.${seed}`;
-
-export const drillLink = (ask: DrillAsk): string => `${DRILL_FRAGMENT}${drillName(ask)}`;
 
 /** What is wrong with the name of a drill. */
 export interface BadDrillName {

@@ -1,6 +1,9 @@
 /** Measures the simulator against the bars of the design, and against general solvers in the same run: `npm run bench`. */
 import {
   boardOf,
+  DRILL_CONCEPTS,
+  DRILL_LEVELS,
+  drillOf,
   grade,
   levelAt,
   outputPlace,
@@ -25,6 +28,7 @@ interface Line {
 const SIZES = [8, 32, 128, 256];
 const COMPARED_SIZE = 32;
 const TASKS = 10;
+const DRILLS = 40;
 
 /** A fader moved, the setup simulated, all outputs read. */
 function editToLevels(setup: Setup): (run: number) => void {
@@ -54,6 +58,24 @@ function gradeHandIn(): () => void {
       grade(scenario, boardOf('hand-in', scenario.rig, values));
     }
   };
+}
+
+/** For each concept and level of drills, the time that 95 of 100 take at most, from seed to proof. */
+function drillLines(): Line[] {
+  for (const concept of DRILL_CONCEPTS) drillOf(concept, 1, 'warm');
+  return DRILL_CONCEPTS.flatMap((concept) =>
+    DRILL_LEVELS.map((level): Line => {
+      const times = Array.from({ length: DRILLS }, (_, index) =>
+        onceMs(() => drillOf(concept, level, `bench${index}`)),
+      ).sort((one, other) => one - other);
+      return {
+        what: `drill of ${concept}, level ${level}, par proven, 95 of 100`,
+        value: times[Math.floor(DRILLS * 0.95)] ?? Number.NaN,
+        unit: 'ms',
+        bar: { most: 100 },
+      };
+    }),
+  );
 }
 
 function measure(): Line[] {
@@ -100,6 +122,7 @@ function measure(): Line[] {
       unit: 'ms',
       bar: { most: 20 },
     },
+    ...drillLines(),
   ];
 }
 

@@ -41,7 +41,7 @@ export function preOrPost(stream: RandomStream, level: DrillLevel): Draft {
     'desk.*.aux3',
     'desk.*.aux3.tap',
     'desk.*.fader',
-    'rack.plate.in',
+    ...(sketch.isFree({ 'rack.plate.in': 'none' }) ? [] : ['rack.plate.in']),
   ]);
 
   function askForPhones(player: MonoPlayer): void {

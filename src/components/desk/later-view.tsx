@@ -3,15 +3,19 @@ import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import { Later, useLater } from './later.ts';
 import { NotThereYet } from './NotThereYet.tsx';
 
+/** Where a policy of trusted types holds, the empty markup that it lets pass. */
+const { trustedTypes } = globalThis as { trustedTypes?: { readonly emptyHTML: string } };
+
 /**
- * Makes Preact leave the markup of the server as it stands; while it hydrates it writes none itself. Where there is
- * none it writes this, which the policy of the site allows.
+ * Makes Preact leave the markup of the server as it stands; while it hydrates it writes none itself. Where
+ * nothing was rendered by the server, it writes what is empty.
  */
-const AS_RENDERED = { __html: emptyHtml() };
+const AS_RENDERED = { __html: trustedTypes?.emptyHTML ?? '' };
 
 /**
  * A component whose code comes after the page stands. What the server rendered stays, and comes to life
- * when the code is there; if a property has changed before, it gives way to a word that it comes.
+ * when the code is there; if a property has changed before, it gives way to a word that it comes. It
+ * has to stand in the page from the first rendering on.
  *
  * @param what what it shows, as the start of a sentence with a plural verb: `The ways`. Where nobody would miss it,
  *   nothing: then no word is said while it is not there, and it is tried again with every change.
@@ -67,12 +71,6 @@ export function laterView<Props extends object>(
       </>
     );
   };
-}
-
-/** Nothing, as a string or in the form that Trusted Types (W3C) ask for. */
-function emptyHtml(): string {
-  const types: unknown = Reflect.get(globalThis, 'trustedTypes');
-  return types ? (Reflect.get(types as object, 'emptyHTML') as string) : '';
 }
 
 const areAlike = (one: object, other: object): boolean =>

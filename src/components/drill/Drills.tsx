@@ -5,27 +5,20 @@ import {
   type DrillConcept,
   type DrillLevel,
 } from '../../../simulator/index.ts';
-import {
-  DRILL_FRAGMENT,
-  type DrillAsk,
-  drillLink,
-  drillName,
-  readDrillName,
-} from '../../share/drill-link.ts';
+import { DRILL_FRAGMENT } from '../../share/drill-fragment.ts';
 import { DRILL_NAMES } from '../../text/drill-names.ts';
 import { Later, useLater } from '../desk/later.ts';
 import { NotThereYet } from '../desk/NotThereYet.tsx';
 import { useFragment } from '../desk/use-fragment.ts';
-import { askForDrill } from './ask-worker.ts';
 import type { MadeDrill } from './drill-worker.ts';
 
-const drillTask = new Later(() => import('./DrillTask.tsx'));
+const playing = new Later(() => import('./playing.ts'));
 
 /** How it stands with the drill that was asked for. */
 type State =
   | { readonly code: 'none' | 'making' | 'failed' | 'unproven' }
   | { readonly code: 'bad-link'; readonly words: string }
-  | { readonly code: 'made'; readonly ask: DrillAsk; readonly made: MadeDrill };
+  | { readonly code: 'made'; readonly name: string; readonly made: MadeDrill };
 
 const WORDS = {
   none: 'Choose a concept and a level, and ask for a drill.',
@@ -39,35 +32,38 @@ export function Drills() {
   const [concept, setConcept] = useState<DrillConcept>('insert-or-send');
   const [level, setLevel] = useState<DrillLevel>(1);
   const [state, setState] = useState<State>({ code: 'none' });
-  const task = useLater(drillTask);
+  const { there, hasFailed, fetch } = useLater(playing);
   const latest = useRef('');
 
-  const make = async (ask: DrillAsk) => {
-    latest.current = drillName(ask);
+  /** Makes the drill of a name, or says what is wrong with the name. */
+  const make = async (name: string) => {
+    latest.current = name;
+    setState({ code: 'making' });
+    const code = there ?? (await fetch());
+    if (!code) return setState({ code: 'failed' });
+    const ask = code.readDrillName(name);
+    if ('expected' in ask) {
+      const words = `The link holds no drill. Expected ${ask.expected}, found ${ask.found}.`;
+      return setState({ code: 'bad-link', words });
+    }
     setConcept(ask.concept);
     setLevel(ask.level);
-    setState({ code: 'making' });
-    if (!task.there) void task.fetch();
-    const answer = await askForDrill(ask).catch(() => undefined);
+    const answer = await code.askForDrill(ask).catch(() => undefined);
     // Another one may have been asked for meanwhile.
-    if (latest.current !== drillName(ask)) return;
+    if (latest.current !== name) return;
     if (!answer) setState({ code: 'failed' });
-    else if (answer.made) setState({ code: 'made', ask, made: answer.made });
+    else if (answer.made) setState({ code: 'made', name, made: answer.made });
     else setState({ code: 'unproven' });
   };
   useFragment((fragment) => {
     if (!fragment.startsWith(DRILL_FRAGMENT)) return;
-    const ask = readDrillName(fragment.slice(DRILL_FRAGMENT.length));
-    if ('expected' in ask) {
-      latest.current = '';
-      const words = `The link holds no drill. Expected ${ask.expected}, found ${ask.found}.`;
-      setState({ code: 'bad-link', words });
-    } else if (latest.current !== drillName(ask)) void make(ask);
+    const name = fragment.slice(DRILL_FRAGMENT.length);
+    if (latest.current !== name) void make(name);
   });
   const askNew = () => {
-    const ask = { concept, level, seed: newSeed() };
-    void make(ask);
-    window.history.replaceState(null, '', drillLink(ask));
+    const name = `${concept}.${level}.${newSeed()}`;
+    void make(name);
+    window.history.replaceState(null, '', `${DRILL_FRAGMENT}${name}`);
   };
 
   return (
@@ -108,14 +104,16 @@ export function Drills() {
         </button>
       </div>
       <p role="status">{state.code === 'made' ? madeText(state.made) : wordsOf(state)}</p>
-      {state.code === 'made' && (
-        <p>
-          <a href={drillLink(state.ask)}>Link to this drill</a>
-        </p>
+      {state.code === 'failed' && hasFailed && (
+        <NotThereYet later={{ there, hasFailed, fetch }} what="Drills" />
       )}
-      {state.code === 'made' && !task.there && <NotThereYet later={task} what="The desk" />}
-      {state.code === 'made' && task.there && (
-        <task.there.DrillTask key={drillName(state.ask)} made={state.made} />
+      {state.code === 'made' && there && (
+        <>
+          <p>
+            <a href={`${DRILL_FRAGMENT}${state.name}`}>Link to this drill</a>
+          </p>
+          <there.DrillTask key={state.name} made={state.made} />
+        </>
       )}
     </>
   );

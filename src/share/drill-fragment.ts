@@ -1,0 +1,2 @@
+/** How the fragment of an address begins that holds a drill. */
+export const DRILL_FRAGMENT = '#drill=';
