@@ -47,20 +47,11 @@ export type {
 } from './grade/verdict.ts';
 export type { WalkThrough, WalkThroughStep } from './grade/walk-through.ts';
 export { parseWalkThrough, walkThroughSchema } from './grade/walk-through.ts';
-export type {
-  DrillFault,
-  Fault as DrillFault,
-  FaultCode,
-  FaultCode,
-  Wish,
-  Wish,
-  WishCode,
-  WishCode,
-} from './puzzle/draft.ts';
-export type { Drill, Drill } from './puzzle/drill.ts';
-export { drillOf, drillOf } from './puzzle/drill.ts';
-export type { DrillConcept, DrillConcept, DrillLevel, DrillLevel } from './puzzle/drill-name.ts';
-export { DRILL_CONCEPTS, DRILL_CONCEPTS, DRILL_LEVELS, DRILL_LEVELS } from './puzzle/drill-name.ts';
+export type { DrillFault, FaultCode, Wish, WishCode } from './puzzle/draft.ts';
+export type { Drill } from './puzzle/drill.ts';
+export { drillOf } from './puzzle/drill.ts';
+export type { DrillConcept, DrillLevel } from './puzzle/drill-name.ts';
+export { DRILL_CONCEPTS, DRILL_LEVELS } from './puzzle/drill-name.ts';
 export type { Complaint, Oddity, Symptom } from './puzzle/hunt/complaint.ts';
 export type { HuntDraft } from './puzzle/hunt/draft.ts';
 export { fromDraft, huntDraftSchema, toDraft } from './puzzle/hunt/draft.ts';

@@ -84,6 +84,7 @@ export const ALLOWED_FIGURES: Readonly<Record<string, readonly AllowedFigure[]>>
   ],
   'the-net-loft-mix': [
     { figure: '85 dBA', reason: 'exposure limit of NIOSH, in the list of sources' },
+  ],
   'hearing-without-changing': [
     { figure: '−20', settingOf: 'desk.main.fader' },
     { figure: '−5', settingOf: 'desk.ch3.fader' },
