@@ -148,7 +148,9 @@ async function setByKeyboard(
       return;
     }
     case 'switch':
-      await tabTo(desk.page.locator(`button[data-address="${address}"]`));
+      await tabTo(
+        desk.page.locator(`.desk:has(#${desk.id}-owner) button[data-address="${address}"]`),
+      );
       await keyboard.press('Space');
       return;
     case 'choice':

@@ -4,16 +4,19 @@ import { pathRows, pathStory } from '../../src/text/index.ts';
 import { course, pageOf } from './course-pages.ts';
 import { expect, test } from './fixture.ts';
 
-const walkThrough = [...course.walkThroughs.values()].find(({ id: one }) =>
-  pageOf('WalkThrough', one).startsWith('/lessons/'),
-);
-if (!walkThrough) throw new Error('Expected a walk-through in a lesson, but found none.');
-const { id, rig, steps, start } = walkThrough;
-const setup = { rig, board: steps[0]?.board ?? start };
-const solution = simulate(setup);
-const ways = rig.outputs.flatMap((output) =>
-  paths(solution, steps[0]?.follow ?? '', outputPlace(output.id)),
-);
+/** The walk-through of a lesson, with the ways of what its first step follows. */
+const walks = [...course.walkThroughs.values()].flatMap(({ id, rig, steps, start }) => {
+  if (!pageOf('WalkThrough', id).startsWith('/lessons/')) return [];
+  const setup = { rig, board: steps[0]?.board ?? start };
+  const solution = simulate(setup);
+  const ways = rig.outputs.flatMap((output) =>
+    paths(solution, steps[0]?.follow ?? '', outputPlace(output.id)),
+  );
+  return [{ id, setup, ways }];
+});
+const walk = walks.find(({ ways }) => ways.length > 1);
+if (!walk) throw new Error('Expected a walk-through that begins with several ways, found none.');
+const { id, setup, ways } = walk;
 
 test('every way is told in a sentence, with its stages in order under it', async ({ page }) => {
   await page.goto(pageOf('WalkThrough', id));

@@ -46,7 +46,9 @@ export function laterView<Props extends object>(
     // In its place the view is a root of its own.
     useLayoutEffect(() => {
       if (!place.current) return;
-      if (!isAlive.current && !isAsRendered.current) place.current.replaceChildren();
+      // Where nobody would miss it, what the server rendered stays until there is something better.
+      const isCleared = View !== undefined || what !== undefined;
+      if (!isAlive.current && !isAsRendered.current && isCleared) place.current.replaceChildren();
       if (!View) return;
       const show = isAlive.current ? render : hydrate;
       show(<View {...props} />, place.current);
