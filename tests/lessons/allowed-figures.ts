@@ -12,6 +12,23 @@ export interface AllowedFigure {
 
 /** By the slug of the lesson or article. Each has to be found in it. */
 export const ALLOWED_FIGURES: Readonly<Record<string, readonly AllowedFigure[]>> = {
+  level: [
+    { figure: '6 dB', reason: 'gain of a doubled voltage, by the meaning of the decibel' },
+    { figure: '+22 dBu', reason: 'full scale of the rig' },
+    { figure: '−19 dBFS', reason: 'level of the cello in the rig' },
+    { figure: '+4 dBu', reason: 'line level, common practice' },
+    { figure: '0 dB', reason: 'unity, by its meaning' },
+    { figure: '+6', settingOf: 'desk.ch3.trim' },
+    { figure: '−10', settingOf: 'desk.ch3.fader' },
+    { figure: '24 dBu', reason: 'clip level of the desk of the rig' },
+    { figure: '12 dB', reason: 'crest of the players in the rig' },
+    { figure: '+20', settingOf: 'desk.ch3.trim' },
+    { figure: '−20', settingOf: 'desk.ch3.fader' },
+    { figure: '+10', settingOf: 'desk.ch3.fader' },
+    { figure: '10 dB', reason: 'trim at −20 and fader at +10, added' },
+    { figure: '85 dBA', reason: 'exposure limit of NIOSH, in the list of sources' },
+    { figure: '3 dB', reason: 'exchange rate of NIOSH, in the list of sources' },
+  ],
   'insert-or-send': [
     { figure: '−9 dBu', settingOf: 'rack.comp.threshold' },
     { figure: '−6', settingOf: 'desk.ch2.aux3' },

@@ -49,12 +49,20 @@ const ofStep = (rig: Rig, step: WalkThroughStep): Words => ({
   text: [step.say],
 });
 
-/** Figures with a sign or in dBu that are no setting of the boards, no band of the claims, and heard nowhere. */
+/** Levels that a rig states: of its recordings, its full scale, and where its desk clips. */
+const ofRig = ({ box, converter, desk }: Rig): number[] => [
+  ...box.tracks.map(({ levelDbfs }) => levelDbfs),
+  converter.fullScaleDbu,
+  desk.clipDbu,
+];
+
+/** Figures with a sign or in dBu that the rig does not state, no setting of the boards, no band of the claims, and heard nowhere. */
 function strayFigures({ rig, follow, boards, claims, text }: Words): string[] {
   const isAbsolute = ({ unit }: Figure) => unit === undefined || unit === 'dBu';
   const figures = text.flatMap(figuresIn).filter(isAbsolute);
   if (figures.length === 0) return [];
   const known = [
+    ...ofRig(rig),
     ...boards.flatMap((board) => Object.values(board)),
     ...claims.flatMap((claim) => (claim.kind === 'reaches' ? [claim.minDbu, claim.maxDbu] : [])),
     ...boards.flatMap((board) => {
