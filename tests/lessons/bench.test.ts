@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import {
   boardOf,
+  feedOf,
   findings,
   levelAt,
   outputPlace,
@@ -66,6 +67,15 @@ describe('what is said about the rooms is so', () => {
     expect(level('desk.ret3.in.r')).toBe(-Infinity);
     expect(level('box.stem.in.l')).toBeGreaterThan(-10);
     expect(level('box.stem.in.r')).toBe(-Infinity);
+  });
+
+  test('bay-room: every strip that plays is fed by a normal, with no cord in it', () => {
+    const rig = rigOf('bay-room');
+    const setup = { rig, board: {} };
+    const players = rig.desk.strips.slice(0, rig.box.tracks.length);
+    const fed = players.flatMap(({ id }) => feedOf(setup, `desk.${id}.in`) ?? []);
+    expect(fed.length).toBe(rig.box.tracks.length);
+    expect(fed.map(({ by }) => by)).toEqual(fed.map(() => 'normal'));
   });
 
   test('in-line-desk: an idle second path is one more send after the fader, to a bus and its capture track: 4 + 5 = 9 dB', () => {

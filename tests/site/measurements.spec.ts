@@ -100,3 +100,14 @@ test('each plot is named and has its numbers as a table, in both themes, on a ph
   }
   expect.soft(await violationsInBothThemes(page, '.measurements')).toEqual([]);
 });
+
+test('a desk of a lesson has its meters too, when they are asked for', async ({ page }) => {
+  await page.goto('/');
+  await expect(page.locator('astro-island[ssr]')).toHaveCount(0);
+  await page.waitForLoadState('networkidle');
+  const button = page.getByRole('button', { name: 'Meters and plots' });
+  await button.focus();
+  await page.keyboard.press('Enter');
+  await expect(page.locator('section.meters').getByText('Capture').first()).toBeVisible();
+  expect(await violationsInBothThemes(page)).toEqual([]);
+});

@@ -184,6 +184,7 @@ export function Desk(props: Props) {
             scene={scene}
             hands={hands}
             drawing={desk}
+            isMeasured={below !== undefined}
             last={snapshot.context.past.at(-1)}
             others={others}
           />

@@ -7,6 +7,10 @@ const Listen = drawer(
   { kind: 'listen', name: 'Listening', button: 'Listen to this desk', what: 'The players' },
   async () => (await import('./ListenPanel.tsx')).ListenPanel,
 );
+const Meters = drawer(
+  { kind: 'meters', name: 'Meters and plots', button: 'Meters and plots', what: 'The meters' },
+  async () => (await import('./Measurements.tsx')).Measurements,
+);
 const Patch = drawer(
   { kind: 'patch', name: 'Cords', button: 'Plug cords by hand', what: 'The jacks' },
   async () => (await import('./PatchPanel.tsx')).PatchPanel,
@@ -25,6 +29,8 @@ interface Props {
   scene: Scene;
   hands: Hands;
   drawing: Drawing;
+  /** Whether meters and plots stand below the desk already. */
+  isMeasured: boolean;
   /** The setup before the last move, if anything was moved. */
   last: Scene['setup'] | undefined;
   /** What else the desk can be compared with. */
@@ -32,7 +38,7 @@ interface Props {
 }
 
 /** What opens below a desk when it is asked for: the players, the jacks, what differs from before. */
-export function Drawers({ scene, hands, drawing, last, others }: Props) {
+export function Drawers({ scene, hands, drawing, isMeasured, last, others }: Props) {
   const { setup, start } = scene;
   const against = [
     ...(last && last.rig === setup.rig ? [{ name: 'before the last move', setup: last }] : []),
@@ -42,6 +48,7 @@ export function Drawers({ scene, hands, drawing, last, others }: Props) {
   return (
     <div class="drawers">
       <Listen scene={scene} />
+      {!isMeasured && <Meters scene={scene} />}
       <Patch scene={scene} hands={hands} />
       <Differences scene={scene} hands={hands} drawing={drawing} against={against} />
     </div>
