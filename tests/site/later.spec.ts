@@ -77,6 +77,8 @@ test.describe('while a part of the code is on its way', () => {
     const fetched = page.waitForResponse(fileOf('PathTable'));
     release();
     await fetched;
+    // It brings more files of its own before it comes to life.
+    await page.waitForLoadState('networkidle');
     await expect(task.locator('.paths')).toHaveText(before ?? '');
     await task.locator('.sheet input[type="range"]').first().press('ArrowDown');
     await expect(task.locator('.paths')).not.toHaveText(before ?? '');
