@@ -22,9 +22,11 @@ test('from the bench a link leads to each room, and says which one is open', asy
   await expect(rooms.getByRole('link')).toHaveCount(course.bench.length);
   for (const { rig: id } of course.bench) {
     const rig = course.rigs.get(id) as Rig;
-    await rooms.getByRole('link', { name: rig.label }).click();
+    await rooms.getByRole('link', { name: rig.label, exact: true }).click();
     await expect(rooms.locator('[aria-current="page"]')).toHaveText(rig.label);
-    await expect(page.getByRole('heading', { level: 2, name: rig.label })).toBeVisible();
+    await expect(
+      page.getByRole('heading', { level: 2, name: rig.label, exact: true }),
+    ).toBeVisible();
     await expect(page.locator('.desk-drawing .mark').first()).toHaveText(
       rig.desk.strips[0]?.mark ?? '',
     );

@@ -18,6 +18,8 @@ async function openHunt(page: Page, choice: HuntChoice): Promise<Hunt> {
     `“${plain(complaintWords(hunt.setup.rig, hunt.complaint))}”`,
   );
   await expect(page.locator('astro-island[ssr]')).toHaveCount(0);
+  // What plays the hunt comes later.
+  await page.waitForLoadState('networkidle');
   return hunt;
 }
 
