@@ -29,6 +29,15 @@ export const ALLOWED_FIGURES: Readonly<Record<string, readonly AllowedFigure[]>>
     { figure: '85 dBA', reason: 'exposure limit of NIOSH, in the list of sources' },
     { figure: '3 dB', reason: 'exchange rate of NIOSH, in the list of sources' },
   ],
+  'out-of-the-box': [
+    { figure: '+22 dBu', reason: 'full scale of the rig' },
+    { figure: '−19 dBFS', reason: 'level of the cello in the rig' },
+    { figure: '−24 dBFS', reason: 'level of the dulcimer in the rig' },
+    { figure: '−18 dBFS', reason: 'alignment of EBU R 68, in the list of sources' },
+    { figure: '0 dBu', reason: 'alignment of EBU R 68, in the list of sources' },
+    { figure: '−20 dBFS', reason: 'alignment of SMPTE RP 155, in the list of sources' },
+    { figure: '+4 dBu', reason: 'alignment of SMPTE RP 155, in the list of sources' },
+  ],
   'insert-or-send': [
     { figure: '−9 dBu', settingOf: 'rack.comp.threshold' },
     { figure: '−6', settingOf: 'desk.ch2.aux3' },
