@@ -21,6 +21,10 @@ const WITHOUT_PRELOADS = {
     name === 'client' ? { build: { modulePreload: false } } : undefined,
 };
 
+/** What some pages with a desk have no use for; it stays out of the file that all of them share. */
+const OF_SOME_PAGES = /components.desk.WalkThrough|simulator.puzzle/;
+const isOfDesk = (id) => !OF_SOME_PAGES.test(id);
+
 export default defineConfig({
   output: 'static',
   srcDir: './src',
@@ -40,13 +44,17 @@ export default defineConfig({
           rolldownOptions: {
             output: {
               // What several islands need at first is one file, which packs better than many.
-              // Units stay out of it: the reference converts levels, and has no desk.
+              // Units, and how figures are typed, stay out of it: the reference has no desk.
               codeSplitting: {
                 groups: [
-                  { name: 'level', test: /simulator.units.level\.ts$/, priority: 1 },
+                  {
+                    name: 'figures',
+                    test: /simulator.units.level\.ts$|text.read-number\.ts$/,
+                    priority: 1,
+                  },
                   // So does what fetches code later: pages without a desk do that too.
                   { name: 'fetch', test: /vite.preload-helper/, priority: 1 },
-                  { name: 'desk', tags: ['$initial'], minShareCount: 2 },
+                  { name: 'desk', test: isOfDesk, tags: ['$initial'], minShareCount: 2 },
                 ],
               },
             },

@@ -94,6 +94,11 @@ export const unitStandings = ({ items, units }: CourseOutline, kept: Kept): Unit
     })
     .filter(({ items: of }) => of.length > 0);
 
-/** Records of tasks that the course no longer has. They stay, and go along in every export. */
+/** What the records of fault hunts are kept as. */
+export const HUNT = 'fault-hunt';
+
+/** Records of tasks that the course no longer has, hunts apart, which are of no lesson. They stay, and go along in every export. */
 export const strayRecords = ({ items }: CourseOutline, kept: Kept): TaskRecord[] =>
-  [...kept.tasks.values()].filter(({ id }) => items.every((item) => item.id !== id));
+  [...kept.tasks.values()].filter(
+    ({ id, kind }) => kind !== HUNT && items.every((item) => item.id !== id),
+  );

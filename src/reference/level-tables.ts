@@ -9,10 +9,11 @@ import {
   faderGain,
   gainOf,
   ratioOf,
-  voltsOf,
 } from '../../simulator/index.ts';
-import { gainText, signed } from '../text/index.ts';
+import { gainText, inUnit, type LevelScale, signed } from '../text/index.ts';
 import type { ReferenceTable } from './reference-table.ts';
+
+const IN_VOLTS: LevelScale = { unit: 'V', fullScale: dbu(0) };
 
 /** Levels that are worth knowing, in dBu, each with what it is. −10 dBV stands among them as what it is in dBu. */
 const LEVELS: readonly (readonly [level: number, what: string])[] = [
@@ -38,7 +39,7 @@ export const levels: ReferenceTable = {
   rows: LEVELS.map(([level, what]) => [
     signed(level, 2),
     signed(dbvOf(dbu(level)), 2),
-    voltsText(voltsOf(dbu(level))),
+    inUnit(level, IN_VOLTS),
     what,
   ]),
   sources: ['itu-r-bs-645'],
@@ -59,7 +60,7 @@ export const alignment: ReferenceTable = {
   columns: ['0 dBFS is', 'in volts', '0 dBu is', '+4 dBu is', '−20 dBFS is', 'Where'],
   rows: ALIGNMENTS.map(([fullScale, where]) => [
     `${signed(fullScale, 0)} dBu`,
-    voltsText(voltsOf(dbu(fullScale))),
+    inUnit(fullScale, IN_VOLTS),
     `${signed(dbfsOf(dbu(0), dbu(fullScale)), 0)} dBFS`,
     `${signed(dbfsOf(dbu(4), dbu(fullScale)), 0)} dBFS`,
     `${signed(dbuOfDbfs(dbfs(-20), dbu(fullScale)), 0)} dBu`,
@@ -105,11 +106,6 @@ export const fader: ReferenceTable = {
 /** A factor with four figures: `1.995`, `1000`, `0.5012`. */
 function figure(value: number): string {
   return String(Number(value.toPrecision(4)));
-}
-
-/** Volts with four figures, small ones in millivolts: `1.228 V`, `316.2 mV`. */
-export function voltsText(volts: number): string {
-  return volts >= 1 ? `${volts.toPrecision(4)} V` : `${(1000 * volts).toPrecision(4)} mV`;
 }
 
 /** The gain of a ratio as it is read, silence as what it is. */

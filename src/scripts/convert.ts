@@ -8,6 +8,7 @@ import {
   dbvOf,
   voltsOf,
 } from '../../simulator/index.ts';
+import { readNumber } from '../text/read-number.ts';
 
 /** How a level is typed: a word for the field, and the ways from and to dBu. */
 interface Unit {
@@ -27,13 +28,6 @@ export const UNITS = {
 } as const satisfies Record<string, Unit>;
 export type UnitName = keyof typeof UNITS;
 
-/** A number as it was typed, with a comma or a true minus too; nothing where it is none. */
-export function typedNumber(text: string): number | undefined {
-  const plain = text.trim().replace(',', '.').replace('−', '-');
-  if (!/^[+-]?(\d+\.?\d*|\.\d+)$/.test(plain)) return undefined;
-  return Number(plain);
-}
-
 /**
  * What was typed in one unit, in all of them.
  *
@@ -44,7 +38,7 @@ export function convert(
   text: string,
   fullScale: Dbu,
 ): Readonly<Record<UnitName, number>> | undefined {
-  const value = typedNumber(text);
+  const value = readNumber(text);
   if (value === undefined || (from === 'volts' && value < 0)) return undefined;
   const level = UNITS[from].toDbu(value, fullScale);
   return {

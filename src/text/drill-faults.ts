@@ -1,6 +1,5 @@
 import type { DrillFault, FaultCode, Rig } from '../../simulator/index.ts';
-import { playerNames } from './drill-wishes.ts';
-import { placeName } from './places.ts';
+import { placeName, playerNames } from './places.ts';
 import { capitalised } from './sentence.ts';
 
 type Saying = (place: string, player: string) => string;

@@ -1,13 +1,9 @@
 import { pluginAt, type Rig, type Wish, type WishCode } from '../../simulator/index.ts';
-import { deviceName, goalName, ownerName, placeName, sourceName } from './places.ts';
-import { capitalised, listed } from './sentence.ts';
+import { deviceName, goalName, ownerName, placeName, playerNames } from './places.ts';
+import { capitalised } from './sentence.ts';
 import { signed } from './signed.ts';
 
 type Sayings = readonly ((wish: Wish, rig: Rig) => string)[];
-
-/** Players of a wish inside a sentence: `the frame drum and the tenor`. */
-export const playerNames = (rig: Rig, sources: readonly string[]): string =>
-  listed(sources.map((source) => `the ${sourceName(rig, source).toLowerCase()}`));
 
 const band = ({ band: asked }: Wish): string =>
   asked ? ` between ${signed(asked[0])} and ${signed(asked[1])} dBu` : '';
@@ -46,8 +42,7 @@ const WISHES: Readonly<Record<WishCode, Sayings>> = {
       `No ghosts: ${ownerName(rig, wish.at)} follows the fader of ${playerNames(rig, wish.sources)}, and is fed${band(wish)}.`,
   ],
   'as-loud': [
-    (wish, rig) =>
-      `In the mix, ${playerNames(rig, wish.sources)} should come to${band(wish).replace(' between', ' between')}.`,
+    (wish, rig) => `In the mix, ${playerNames(rig, wish.sources)} should come to${band(wish)}.`,
     (wish, rig) => `The mix gets ${playerNames(rig, wish.sources)}${band(wish)}.`,
   ],
   'own-strip': [

@@ -13,7 +13,7 @@ const OPENINGS = [
   'The tide is coming in, and so are the players.',
   'I have written down how it should be. It is not.',
   'Before we record, one thing is not right.',
-  'You were asked for by the whole shed.',
+  'The whole shed is waiting for you.',
 ] as const;
 
 /** A drill in words: a task that can be shown, played and graded like any other. */

@@ -16,7 +16,7 @@ import {
   type Worth,
 } from '../../simulator/index.ts';
 import { IN_DBU, type LevelScale } from './level-units.ts';
-import { atGoal, goalName, ownerName, placeName, sourceName } from './places.ts';
+import { atGoal, goalName, ownerName, placeName, playerNames } from './places.ts';
 import { levelText } from './quantities.ts';
 import { capitalised, counted, listed, sentence } from './sentence.ts';
 import { closedText } from './stops.ts';
@@ -52,7 +52,10 @@ const saidOfAll = (symptom: Symptom): string =>
   symptom === 'silent' ? 'I hear nothing at all.' : capitalised(SAID[symptom]('everything', false));
 
 const tracksOf = (rig: Rig, oddities: readonly Oddity[]): string =>
-  listed(oddities.map(({ track }) => `the ${sourceName(rig, track)}`));
+  playerNames(
+    rig,
+    oddities.map(({ track }) => track),
+  );
 
 /** Who complains: `Somebody who listens to Headphones A says:` */
 export const complainerWords = (rig: Rig, { output }: Complaint): string =>

@@ -44,7 +44,7 @@ export {
 export { normalText } from './normals.ts';
 export { parSentence } from './par.ts';
 export { type PathRow, pathLine, pathRows, pathsSentence } from './paths.ts';
-export { atGoal, goalName, ownerName, placeName, sourceName } from './places.ts';
+export { atGoal, goalName, ownerName, placeName, playerNames, sourceName } from './places.ts';
 export { curveSentence, waySentence } from './plots.ts';
 export {
   dayText,

@@ -12,6 +12,8 @@ import {
   sendBusAt,
 } from '../../simulator/index.ts';
 
+import { listed } from './sentence.ts';
+
 const SIDES: Readonly<Record<string, string>> = { l: 'left', r: 'right' };
 const GOAL = /^(.+?) to (.+)$/;
 
@@ -100,3 +102,7 @@ export function goalOfSend(rig: Rig, place: Address): SendGoal | undefined {
   const isOfStrip = section === 'desk' && rig.desk.strips.some((strip) => strip.id === id);
   return isOfStrip ? rig.desk.auxes.find((aux) => aux.id === part) : undefined;
 }
+
+/** Players inside a sentence, as people speak of them: `the frame drum and the tenor`. */
+export const playerNames = (rig: Rig, sources: readonly string[]): string =>
+  listed(sources.map((source) => `the ${sourceName(rig, source).toLowerCase()}`));

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { dbu } from '../../simulator/index.ts';
-import { convert, typedNumber, type UnitName } from '../../src/scripts/convert.ts';
+import { convert, type UnitName } from '../../src/scripts/convert.ts';
+import { readNumber } from '../../src/text/read-number.ts';
 
 const FULL_SCALE = dbu(22);
 
@@ -44,6 +45,6 @@ test.each([
   ['1,5', 1.5],
   [' +4. ', 4],
   ['.5', 0.5],
-])('typedNumber() reads %j as %d', (text, value) => {
-  expect(typedNumber(text)).toBe(value);
+])('readNumber() reads %j as %d', (text, value) => {
+  expect(readNumber(text)).toBe(value);
 });

@@ -31,16 +31,16 @@ const said = (symptom: Symptom, ...tracks: string[]) =>
 describe('complaintWords()', () => {
   test('says of a track what a client hears, and that the rest is well', () => {
     const rest = ' All the rest is as it should be.';
-    expect(said('silent', 'cello')).toBe(`I hear nothing of the Cello.${rest}`);
-    expect(said('quiet', 'cello', 'alto')).toBe(`The Cello and the Alto are far too quiet.${rest}`);
+    expect(said('silent', 'cello')).toBe(`I hear nothing of the cello.${rest}`);
+    expect(said('quiet', 'cello', 'alto')).toBe(`The cello and the alto are far too quiet.${rest}`);
     expect(said('intruder', 'alto')).toBe(
-      `I hear the Alto, which should not be there at all.${rest}`,
+      `I hear the alto, which should not be there at all.${rest}`,
     );
     expect(said('left-lost', 'piano')).toBe(
-      `The Piano is on the right alone: nothing comes from the left.${rest}`,
+      `The piano is on the right alone: nothing comes from the left.${rest}`,
     );
-    expect(said('sides-swapped', 'piano')).toBe(`The Piano comes from the wrong side.${rest}`);
-    expect(said('leans-right', 'piano')).toBe(`The Piano leans over to the right.${rest}`);
+    expect(said('sides-swapped', 'piano')).toBe(`The piano comes from the wrong side.${rest}`);
+    expect(said('leans-right', 'piano')).toBe(`The piano leans over to the right.${rest}`);
   });
   test('says of all what it would say of each', () => {
     const all = (symptom: Symptom): Complaint => ({

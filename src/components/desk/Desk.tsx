@@ -14,6 +14,7 @@ import { layOut } from '../../drawing/lay-out.ts';
 import { type Followed, lightOf } from '../../drawing/light.ts';
 import type { Sections } from '../../drawing/room-rows.ts';
 import { scaleIn } from '../../text/index.ts';
+import { Announcer } from './Announcer.tsx';
 import { DeskBar } from './DeskBar.tsx';
 import { DeskPicture } from './DeskPicture.tsx';
 import type { Against } from './DifferencePanel.tsx';
@@ -29,7 +30,6 @@ import { hasOwner } from './sheet.ts';
 import type { RunningBoard } from './use-board.ts';
 import { useNarrow } from './use-narrow.ts';
 
-const Announcer = laterView(undefined, async () => (await import('./Announcer.tsx')).Announcer);
 const Drawers = laterView(undefined, async () => (await import('./Drawers.tsx')).Drawers);
 const LightScale = laterView(undefined, async () => (await import('./LightScale.tsx')).LightScale);
 const PathTable = laterView('The ways', async () => (await import('./PathTable.tsx')).PathTable);

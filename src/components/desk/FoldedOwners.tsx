@@ -1,15 +1,13 @@
 import {
   levelAt,
-  levelOf,
   type Owner,
   ownerLabel,
   part,
   type Rig,
   stripTypeOf,
 } from '../../../simulator/index.ts';
-import { brightnessOf } from '../../drawing/light.ts';
 import { levelText } from '../../text/index.ts';
-import { lightWidth } from './LitWire.tsx';
+import { Light } from './LitWire.tsx';
 import type { Hands, Scene } from './scene.ts';
 
 interface Props {
@@ -18,26 +16,22 @@ interface Props {
   hands: Hands | undefined;
 }
 
+const ACROSS = 'M0 6h28';
+
 /** What is folded away, each with the level at its end, lit by what is followed. A click opens it in the sheet. */
 export function FoldedOwners({ owners, scene, hands }: Props) {
-  const { setup, solution, follow, scale } = scene;
+  const { setup, solution, scale } = scene;
   if (owners.length === 0) return null;
   return (
     <ul class="folded" aria-label="Folded parts of the desk">
       {owners.map((owner) => {
         const end = endOf(setup.rig, owner);
-        const lit = lightWidth(Number(brightnessOf(levelOf(solution, follow, end)) || 0));
         return (
           <li key={owner}>
             <button type="button" disabled={!hands} onClick={() => hands?.open(owner)}>
               <svg width={28} height={12} aria-hidden="true">
-                <path class="wire" d="M0 6h28" />
-                {lit > 1 && (
-                  <>
-                    <path class="light-casing" d="M0 6h28" stroke-width={lit + 2} />
-                    <path class="light" d="M0 6h28" stroke-width={lit} />
-                  </>
-                )}
+                <path class="wire" d={ACROSS} />
+                <Light d={ACROSS} place={end} scene={scene} />
               </svg>
               {ownerLabel(setup.rig, owner)}
               <span class="folded-level">{levelText(levelAt(solution, end), 1, scale)}</span>

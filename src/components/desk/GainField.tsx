@@ -7,8 +7,8 @@ import {
   numberAt,
 } from '../../../simulator/index.ts';
 import { controlText, spokenControl } from '../../text/index.ts';
+import { readNumber } from '../../text/read-number.ts';
 import { FieldLabel } from './FieldLabel.tsx';
-import { readNumber } from './read-number.ts';
 import type { Hands, Scene } from './scene.ts';
 import { stepByWheel } from './step-by-wheel.ts';
 

@@ -5,10 +5,10 @@ import {
   jacks,
   NONE,
   partLabel,
-  valueAt,
 } from '../../../simulator/index.ts';
 import { capitalised, normalText } from '../../text/index.ts';
 import { setWhenChanged } from './drawn-when-changed.ts';
+import { moveCord } from './move-cord.ts';
 import { openByArrow } from './open-by-arrow.ts';
 import type { Hands, Scene } from './scene.ts';
 
@@ -28,17 +28,6 @@ function Jack({ jack, scene, hands }: Props) {
   const id = `${scene.id}-${jack}`;
   const inputs = jacks(rig).inputs.filter((input) => !scene.locked.has(input) || input === goal);
   const isLocked = inputs.length === 0 || (goal !== undefined && scene.locked.has(goal));
-  const move = (to: string) => {
-    if (to !== NONE && valueAt(scene.setup, to) !== NONE) {
-      // It holds a cord already. Asked alone, this is refused with its reason, and no cord is pulled.
-      hands.send({ type: 'cord.connect', input: to, output: jack });
-      return;
-    }
-    hands.send({ type: 'drag.begin' });
-    if (goal) hands.send({ type: 'cord.remove', input: goal });
-    if (to !== NONE) hands.send({ type: 'cord.connect', input: to, output: jack });
-    hands.send({ type: 'drag.end' });
-  };
   return (
     <div class="field">
       <label class="field-label" for={id}>
@@ -53,7 +42,7 @@ function Jack({ jack, scene, hands }: Props) {
         aria-describedby={note && `${id}-normal`}
         onKeyDown={openByArrow}
         onChange={({ currentTarget }) => {
-          move(currentTarget.value);
+          moveCord(scene, hands, jack, currentTarget.value);
           currentTarget.value = goal ?? NONE;
         }}
       >

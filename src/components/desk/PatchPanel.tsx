@@ -1,7 +1,6 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import {
   type Address,
-  cordFrom,
   feedOf,
   fullLabel,
   jacks,
@@ -9,6 +8,7 @@ import {
   OPEN,
   valueAt,
 } from '../../../simulator/index.ts';
+import { moveCord } from './move-cord.ts';
 import type { Hands, Scene } from './scene.ts';
 
 /** Height of a row of jacks in pixels, as in the style sheet; the cords are stretched to the room between both columns. */
@@ -60,16 +60,7 @@ export function PatchPanel({ scene, hands }: Props) {
       if (standing !== OPEN) setHeld(standing);
       return;
     }
-    const before = cordFrom(setup, held);
-    // Where the input is taken, the refusal says so and the cord stays where it is.
-    if (before !== undefined && standing === NONE) {
-      hands.send({ type: 'drag.begin' });
-      hands.send({ type: 'cord.remove', input: before });
-      hands.send({ type: 'cord.connect', input, output: held });
-      hands.send({ type: 'drag.end' });
-    } else {
-      hands.send({ type: 'cord.connect', input, output: held });
-    }
+    moveCord(scene, hands, held, input);
     drop();
   };
 
@@ -142,13 +133,18 @@ export function PatchPanel({ scene, hands }: Props) {
             <path
               key={input}
               class={`cord cord-${by}`}
-              d={hanging(0, heightOf(outputs, output), GAP, heightOf(inputs, input))}
+              d={cordPath(
+                outputs.indexOf(output),
+                heightOf(outputs, output),
+                GAP,
+                heightOf(inputs, input),
+              )}
             />
           ))}
           {held !== undefined && pointer && (
             <path
               class="cord cord-held"
-              d={hanging(0, heightOf(outputs, held), pointer.x, pointer.y)}
+              d={cordPath(outputs.indexOf(held), heightOf(outputs, held), pointer.x, pointer.y)}
             />
           )}
         </svg>
@@ -195,8 +191,11 @@ function within(box: Element | null, clientX: number, clientY: number): { x: num
   return { x: ((clientX - left) * GAP) / width, y: clientY - top };
 }
 
-/** A cord from one point to another, which hangs a little. */
-function hanging(x: number, y: number, toX: number, toY: number): string {
-  const middle = (x + toX) / 2;
-  return `M${x} ${y}C${middle} ${y + 10} ${middle} ${toY + 10} ${toX} ${toY}`;
+/** Lanes side by side that cords run down in, so that they can be told apart. */
+const LANES = 9;
+
+/** A cord as the drawing of a desk has its wires: across, down a lane of its own, and across. */
+function cordPath(lane: number, y: number, toX: number, toY: number): string {
+  const x = ((lane % LANES) + 1) * (GAP / (LANES + 1));
+  return `M0 ${y}H${x}V${toY}H${toX}`;
 }

@@ -12,7 +12,7 @@ import { FoldedOwners } from './FoldedOwners.tsx';
 import { GoalSymbol } from './GoalSymbol.tsx';
 import { PluginSymbol } from './PluginSymbol.tsx';
 import type { Hands, Scene } from './scene.ts';
-import { routingOf } from './still.ts';
+import { useRouted } from './use-routed.ts';
 
 export interface RoomProps {
   desk: Drawing;
@@ -26,11 +26,8 @@ export interface RoomProps {
 export function RoomPicture({ desk, sections, scene, hands, marks }: RoomProps) {
   const { setup } = scene;
   // Where things hang is up to cords and switches; a level that is turned leaves it as it is.
-  const routing = routingOf(setup);
-  const room = useMemo(
-    () => drawRoom({ rig: setup.rig, board: routing }, desk, sections),
-    [setup.rig, routing, desk, sections],
-  );
+  const routed = useRouted(setup);
+  const room = useMemo(() => drawRoom(routed, desk, sections), [routed, desk, sections]);
   const open = openOwners(setup.rig, sections.folded);
   const folded = deskParts(setup.rig)
     .flatMap(({ owners }) => owners)

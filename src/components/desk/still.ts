@@ -19,8 +19,8 @@ export function looksAlike(drawn: object, before: Scene, after: Scene): boolean 
   if (!isOfOneDesk(before, after) || routingOf(before.setup) !== routingOf(after.setup))
     return false;
   const addresses = addressesIn(drawn);
-  if (addresses.has(before.selected ?? '') !== addresses.has(after.selected ?? '')) return false;
-  if (before.selected !== after.selected && addresses.has(after.selected ?? '')) return false;
+  const isChosen = ({ selected }: Scene) => selected !== undefined && addresses.has(selected);
+  if (before.selected !== after.selected && (isChosen(before) || isChosen(after))) return false;
   for (const address of addresses) {
     if (controlValue(before.setup, address) !== controlValue(after.setup, address)) return false;
     if (isPlace(before, address)) {
@@ -60,36 +60,23 @@ const isPlace = ({ solution }: Scene, address: Address): boolean =>
 const controlValue = (setup: Setup, address: Address) =>
   controls(setup.rig).has(address) ? valueAt(setup, address) : undefined;
 
-const routings = new WeakMap<Board, Board>();
-let last: Setup | undefined;
+const routings = new WeakMap<Board, string>();
 
-/**
- * A board that stays the same while levels and pans alone are turned. Desks that take turns on a page ask
- * for it in vain now and then, and are drawn anew.
- */
-export function routingOf(setup: Setup): Board {
-  const known = routings.get(setup.board);
-  if (known) return known;
-  const routing =
-    last && isTurned(last, setup) ? (routings.get(last.board) ?? last.board) : setup.board;
-  routings.set(setup.board, routing);
-  last = setup;
+/** How a board is routed: all that stands off its default but levels and pans. Boards that differ in these alone have the same. */
+export function routingOf({ rig, board }: Setup): string {
+  const before = routings.get(board);
+  if (before !== undefined) return before;
+  const list = controls(rig);
+  const routing = Object.entries(board)
+    .filter(([address]) => {
+      const kind = list.get(address)?.kind;
+      return kind !== 'gain' && kind !== 'pan';
+    })
+    .map(([address, value]) => `${address} ${value}`)
+    .sort()
+    .join('\n');
+  routings.set(board, routing);
   return routing;
-}
-
-/** Whether two boards of a rig differ in levels and pans alone. */
-function isTurned(before: Setup, after: Setup): boolean {
-  if (before.rig !== after.rig) return false;
-  const list = controls(after.rig);
-  const isRouting = (address: Address) => {
-    const kind = list.get(address)?.kind;
-    return kind !== 'gain' && kind !== 'pan';
-  };
-  const addresses = new Set([...Object.keys(before.board), ...Object.keys(after.board)]);
-  for (const address of addresses) {
-    if (before.board[address] !== after.board[address] && isRouting(address)) return false;
-  }
-  return true;
 }
 
 const known = new WeakMap<object, ReadonlySet<Address>>();

@@ -4,7 +4,7 @@ import type { Point } from '../../drawing/drawing.ts';
 import { layOut } from '../../drawing/lay-out.ts';
 import type { Glow } from '../../drawing/light.ts';
 import { drawRoom } from '../../drawing/room.ts';
-import { type LevelScale, sourceName } from '../../text/index.ts';
+import { type LevelScale, playerNames } from '../../text/index.ts';
 import { DeskDrawing } from '../desk/DeskDrawing.tsx';
 import { ownersToShow } from '../desk/owners-to-show.ts';
 import { RoomParts } from '../desk/RoomPicture.tsx';
@@ -78,7 +78,7 @@ export function HuntPicture({ hunt, probed, selected, isNarrow, scale, onTouch }
         drawing={room.desk}
         scene={scene}
         hands={hands}
-        name={`The room as it was written down, with marks where the ${sourceName(setup.rig, source)} was read. The readings stand as text beside it.`}
+        name={`The room as it was written down, with marks where ${playerNames(setup.rig, [source])} was read. The readings stand as text beside it.`}
       >
         <RoomParts room={room} scene={scene} hands={hands} />
         <g class="hunt-marks">

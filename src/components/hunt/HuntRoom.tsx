@@ -17,8 +17,8 @@ import {
   complaintWords,
   contradictionSentence,
   type LevelScale,
+  playerNames,
   readingSentence,
-  sourceName,
 } from '../../text/index.ts';
 import { useNarrow } from '../desk/use-narrow.ts';
 import { HuntDebrief } from './HuntDebrief.tsx';
@@ -70,8 +70,8 @@ function Hunting({ hunt, scale }: { hunt: Hunt; scale: LevelScale }) {
         <p>“{complaintWords(rig, complaint)}”</p>
       </blockquote>
       <p class="prose">
-        One thing in the room is not as the drawing shows it. The meter reads the{' '}
-        {sourceName(rig, source)} alone, one place at a time.
+        One thing in the room is not as the drawing shows it. The meter reads{' '}
+        {playerNames(rig, [source])} alone, one place at a time.
       </p>
       {snapshot.matches('briefing') && (
         <p>

@@ -5,6 +5,7 @@ import {
   huntDraftSchema,
   toDraft,
 } from '../../../simulator/index.ts';
+import { HUNT } from '../../progress/knowledge.ts';
 import { readDraft } from '../../progress/read-draft.ts';
 import { type Shelf, taskShelf } from '../../progress/shelf.ts';
 import type { TaskName, TaskRecord } from '../../progress/task-record.ts';
@@ -38,7 +39,7 @@ export function KeptHunt({ hunt, snapshot, onTakeUp }: Props) {
 /** The hunts of a level are one task, each with its seed in its drafts. */
 const nameOf = ({ level }: Hunt): TaskName => ({
   id: `fault-hunt-${level}`,
-  kind: 'fault-hunt',
+  kind: HUNT,
   revision: 1,
   concept: 'fault-hunt',
   unit: 'fault-hunt',

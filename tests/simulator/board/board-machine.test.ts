@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
-import { getNextSnapshot, initialTransition, type SnapshotFrom, transition } from 'xstate';
+import { initialTransition, type SnapshotFrom, transition } from 'xstate';
 import type { Board, Setup } from '../../../simulator/board/board.ts';
 import {
   type BoardEvent,
@@ -84,13 +84,6 @@ describe('still: an edit', () => {
     expect(state.context.setup).toEqual({ rig, board: { ...START, ...changes } });
     expect(state.context.past).toEqual([{ rig, board: START }]);
     expect(state.context.refusal).toBeUndefined();
-  });
-
-  test('getNextSnapshot() agrees with transition()', () => {
-    const event = set('desk.b.fader', -11);
-    expect(getNextSnapshot(boardMachine, begin(), event).context).toEqual(
-      reached(begin(), event).context,
-    );
   });
 
   test('resets a control to where the task put it, not to its default', () => {
