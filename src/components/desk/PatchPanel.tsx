@@ -133,18 +133,13 @@ export function PatchPanel({ scene, hands }: Props) {
             <path
               key={input}
               class={`cord cord-${by}`}
-              d={cordPath(
-                outputs.indexOf(output),
-                heightOf(outputs, output),
-                GAP,
-                heightOf(inputs, input),
-              )}
+              d={cordPath(heightOf(outputs, output), GAP, heightOf(inputs, input))}
             />
           ))}
           {held !== undefined && pointer && (
             <path
               class="cord cord-held"
-              d={cordPath(outputs.indexOf(held), heightOf(outputs, held), pointer.x, pointer.y)}
+              d={cordPath(heightOf(outputs, held), pointer.x, pointer.y)}
             />
           )}
         </svg>
@@ -191,11 +186,9 @@ function within(box: Element | null, clientX: number, clientY: number): { x: num
   return { x: ((clientX - left) * GAP) / width, y: clientY - top };
 }
 
-/** Lanes side by side that cords run down in, so that they can be told apart. */
-const LANES = 9;
+/** How far a cord runs level at its ends. */
+const STUB = 12;
 
-/** A cord as the drawing of a desk has its wires: across, down a lane of its own, and across. */
-function cordPath(lane: number, y: number, toX: number, toY: number): string {
-  const x = ((lane % LANES) + 1) * (GAP / (LANES + 1));
-  return `M0 ${y}H${x}V${toY}H${toX}`;
-}
+/** A cord: level out of its socket, straight across, and level into the other. */
+const cordPath = (y: number, toX: number, toY: number): string =>
+  `M0 ${y}H${STUB}L${toX - STUB} ${toY}H${toX}`;
