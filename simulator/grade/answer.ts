@@ -1,56 +1,13 @@
-import { type Board, withValues } from '../board/board.ts';
-import { fromFile } from '../board/file-values.ts';
-import type { Rig } from '../rig/schema.ts';
-import { type Level, levelOf } from '../solve/levels.ts';
-import { simulate } from '../solve/simulate.ts';
-import { type Db, gainBetween, SILENCE } from '../units/level.ts';
-import { type Hearing, placeNamed } from './hearing.ts';
-import { judge } from './judge.ts';
-import { carryOut } from './probe.ts';
-import type { Quantity, Question } from './quiz.ts';
-import type { Judgement } from './verdict.ts';
+import * as z from 'zod/mini';
+import { fileBoardSchema } from '../rig/schema.ts';
+import { taskId } from './task-file.ts';
 
-/** What an option turned out to be. */
-export interface OptionResult {
-  readonly id: string;
-  /** Whether it is right. A sound question has one such option. */
-  readonly holds: boolean;
-  readonly reason: string;
-  /** For a statement: what was heard. */
-  readonly judgement?: Judgement;
-  /** For a number: a level in dBu or a change in dB. Nothing where there is no level. */
-  readonly value?: Level | Db;
-}
-
-/** Computes every option of a question, in the order of the file. */
-export function answer(question: Question): OptionResult[] {
-  const { rig, board } = question;
-  if (question.kind === 'statements') {
-    const hearing = hear(rig, board);
-    return question.options.map(({ id, claim, reason }) => {
-      const judgement = judge(claim, hearing);
-      return { id, reason, judgement, holds: judgement.holds };
-    });
-  }
-  return question.options.map(({ id, asIf, reason }) => {
-    const imagined = asIf ? withValues(rig, board, fromFile(rig, asIf)) : board;
-    const value = quantityOf(question.quantity, hear(rig, imagined));
-    return { id, reason, holds: asIf === undefined, ...(value === undefined ? {} : { value }) };
-  });
-}
-
-const hear = (rig: Rig, board: Board): Hearing => {
-  const setup = { rig, board };
-  return { setup, solution: simulate(setup) };
-};
-
-function quantityOf(quantity: Quantity, hearing: Hearing): Level | Db {
-  const output = placeNamed(hearing.setup.rig, quantity.output);
-  const level = levelOf(hearing.solution, quantity.source, output);
-  if (quantity.kind === 'level') return level;
-  const probing = carryOut(quantity.probe, hearing.setup, hearing.solution);
-  const after = probing && levelOf(probing.after, quantity.source, output);
-  // What is silent has nothing to move, and two silences no difference.
-  if (level === undefined || level === SILENCE || after === undefined) return undefined;
-  return gainBetween(level, after);
-}
+/** What somebody gives to a task, as files and drafts write it. Each kind of task takes one kind of answer. */
+export const answerSchema = z.discriminatedUnion('kind', [
+  /** To a scenario or a drill: where the controls stand that are off their defaults. */
+  z.strictObject({ kind: z.literal('board'), board: fileBoardSchema }),
+  /** To a question with options: the id of the one that was chosen. */
+  z.strictObject({ kind: z.literal('option'), option: taskId }),
+]);
+export type Answer = z.output<typeof answerSchema>;
+export type AnswerOf<Kind extends Answer['kind']> = Extract<Answer, { kind: Kind }>;

@@ -1,4 +1,9 @@
-import { answer, type OptionResult, type Question, type Quiz } from '../../simulator/index.ts';
+import {
+  type OptionResult,
+  optionResults,
+  type Question,
+  type Quiz,
+} from '../../simulator/index.ts';
 import { signed } from '../text/index.ts';
 import type { Remark } from './remark.ts';
 
@@ -10,7 +15,7 @@ const MOST_LONGER = 1.6;
 /** What is wrong with a quiz: a question without exactly one key, or options that are no choice. */
 export function quizComplaints({ questions }: Quiz): Remark[] {
   return questions.flatMap((question) => {
-    const options = answer(question);
+    const options = optionResults(question);
     return [...keyRemarks(question, options), ...choiceRemarks(question, options)].map(
       (remark) => ({ ...remark, what: `question ${question.id}: ${remark.what}` }),
     );

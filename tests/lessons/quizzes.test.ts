@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { answer } from '../../simulator/index.ts';
+import { optionResults } from '../../simulator/index.ts';
 import { course, glossary, tasksIn } from './the-course.ts';
 
 const LEAST_APART_DB = 0.5;
@@ -7,12 +7,12 @@ const LEAST_APART_DB = 0.5;
 describe.each(tasksIn('quiz', course.quizzes))('$file', ({ task: { questions } }) => {
   for (const question of questions) {
     test(`${question.id}: exactly one option holds`, () => {
-      expect(answer(question).filter(({ holds }) => holds)).toHaveLength(1);
+      expect(optionResults(question).filter(({ holds }) => holds)).toHaveLength(1);
     });
 
     if (question.kind !== 'number') continue;
     test(`${question.id}: its numbers are computed, and ${LEAST_APART_DB} dB apart`, () => {
-      const values = answer(question).map(({ value }) => value ?? Number.NaN);
+      const values = optionResults(question).map(({ value }) => value ?? Number.NaN);
       const inOrder = values.toSorted((a, b) => a - b);
       const steps = inOrder.slice(1).map((value, index) => value - (inOrder[index] ?? value));
       expect(values.filter((value) => !Number.isFinite(value))).toEqual([]);
@@ -26,7 +26,9 @@ describe.each(tasksIn('quiz', course.quizzes))('$file', ({ task: { questions } }
   });
 
   test('its keys do not all stand in the same place', () => {
-    const places = questions.map((question) => answer(question).findIndex(({ holds }) => holds));
+    const places = questions.map((question) =>
+      optionResults(question).findIndex(({ holds }) => holds),
+    );
     expect(new Set(places).size).toBeGreaterThan(1);
   });
 });

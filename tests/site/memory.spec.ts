@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { answer, type Db, type Question } from '../../simulator/index.ts';
+import { type Db, optionResults, type Question } from '../../simulator/index.ts';
 import { NOTHING_KEPT, spokenGain } from '../../src/text/index.ts';
 import { violationsInBothThemes } from './axe.ts';
 import { course, openTask, type TaskOnPage } from './course-pages.ts';
@@ -47,7 +47,7 @@ async function answerFirst(page: Page, holds: boolean): Promise<void> {
 }
 
 function optionOf(asked: Question, holds: boolean): string {
-  const option = answer(asked).find((one) => one.holds === holds);
+  const option = optionResults(asked).find((one) => one.holds === holds);
   if (!option) throw new Error(`Expected an option that ${holds ? 'holds' : 'fails'}.`);
   return option.id;
 }

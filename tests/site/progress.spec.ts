@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from '@playwright/test';
-import { answer } from '../../simulator/index.ts';
+import { optionResults } from '../../simulator/index.ts';
 import { NOTHING_KEPT } from '../../src/text/index.ts';
 import { violationsInBothThemes } from './axe.ts';
 import { course, openTask } from './course-pages.ts';
@@ -22,7 +22,7 @@ async function answerAll(page: Page, answers: readonly (readonly [typeof pre, bo
   await openTask(page, 'Quiz', quiz?.id ?? '');
   for (const [question, holds] of answers) {
     const form = page.locator(`form#quiz-${quiz?.id}-${question?.id}`);
-    const option = question && answer(question).find((one) => one.holds === holds);
+    const option = question && optionResults(question).find((one) => one.holds === holds);
     await form.locator(`input[value="${option?.id}"]`).check();
     await form.getByRole('button', { name: 'Check', exact: true }).click();
     await expect(form).toContainText('1 attempt');

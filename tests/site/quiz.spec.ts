@@ -1,5 +1,5 @@
 import type { Locator } from '@playwright/test';
-import { answer, type OptionResult, type Question } from '../../simulator/index.ts';
+import { type OptionResult, optionResults, type Question } from '../../simulator/index.ts';
 import { gainText, levelText, resultWord } from '../../src/text/index.ts';
 import { course, openTask, plain } from './course-pages.ts';
 import { expect, test } from './fixture.ts';
@@ -31,7 +31,7 @@ async function choose(form: Locator, text: string): Promise<void> {
 
 async function answerBoth(form: Locator, question: Question): Promise<void> {
   await expect(form.locator('legend')).toContainText(plain(question.ask));
-  const options = answer(question);
+  const options = optionResults(question);
   const check = form.getByRole('button', { name: 'Check', exact: true });
   await expect(form.getByRole('radio')).toHaveCount(options.length);
   await expect(check).toBeDisabled();

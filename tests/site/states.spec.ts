@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { answer } from '../../simulator/index.ts';
+import { optionResults } from '../../simulator/index.ts';
 import { violationsInBothThemes } from './axe.ts';
 import { course, openTask } from './course-pages.ts';
 import { expect, test } from './fixture.ts';
@@ -77,7 +77,7 @@ test('a quiz and a walk-through are accessible after answers and a step, wide an
   const { section } = await openTask(page, 'Quiz', quiz.id);
   for (const [index, word] of ['check-not-yet', 'check-passed'].entries()) {
     const question = quiz.questions[index];
-    const option = question && answer(question).find(({ holds }) => holds === (index === 1));
+    const option = question && optionResults(question).find(({ holds }) => holds === (index === 1));
     if (!option) throw new Error(`Expected an option for ${word}, but found none.`);
     const form = section.locator('form').nth(index);
     await form.locator(`input[value="${option.id}"]`).check();

@@ -1,4 +1,4 @@
-import { answer, type Question } from '../../../simulator/index.ts';
+import { optionResults, type Question } from '../../../simulator/index.ts';
 import { heardSentence, resultWord } from '../../text/index.ts';
 
 interface Props {
@@ -11,7 +11,7 @@ interface Props {
 
 /** What the simulator says to an answer, and why. */
 export function AnswerView({ question, chosen, attempt }: Props) {
-  const option = answer(question).find(({ id }) => id === chosen);
+  const option = optionResults(question).find(({ id }) => id === chosen);
   if (!option) return null;
   const { holds, reason, judgement } = option;
   return (

@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'preact/hooks';
 import * as z from 'zod/mini';
-import { answer, InputError, type Question } from '../../../simulator/index.ts';
+import { InputError, optionResults, type Question } from '../../../simulator/index.ts';
 import { readDraft } from '../../progress/read-draft.ts';
 import { taskShelf } from '../../progress/shelf.ts';
 import type { TaskName } from '../../progress/task-record.ts';
@@ -31,12 +31,12 @@ interface Props {
 /** Keeps what is chosen in a question, and what came of its attempts. Right answers are not filled in again. */
 export function KeptQuestion({ name, question, chosen, onChoose, checked }: Props) {
   const isRight = (id: string | undefined) =>
-    answer(question).some((option) => option.id === id && option.holds);
+    optionResults(question).some((option) => option.id === id && option.holds);
   const told = useRef<typeof checked>();
   useEffect(() => {
     if (told.current === checked || !checked) return;
     told.current = checked;
-    const passed = answer(question).some(({ id, holds }) => id === checked.chosen && holds);
+    const passed = optionResults(question).some(({ id, holds }) => id === checked.chosen && holds);
     void tellAttempt(name, { passed, score: passed ? 1 : 0, isAided: false });
   }, [name, question, checked]);
   const keeping = useKeeping(

@@ -1,4 +1,4 @@
-import { answer, type OptionResult, type Question } from '../../../simulator/index.ts';
+import { type OptionResult, optionResults, type Question } from '../../../simulator/index.ts';
 import { gainText, levelText } from '../../text/index.ts';
 
 /** An option as it stands in a question. Whether it is right is not in it. */
@@ -15,7 +15,7 @@ export function optionsOf(question: Question): OptionText[] {
   const inUnit = question.quantity.kind === 'level' ? levelText : gainText;
   // Their order says nothing then.
   const fromLowToHigh = (a: OptionResult, b: OptionResult) => Number(a.value) - Number(b.value);
-  return answer(question)
+  return optionResults(question)
     .sort(fromLowToHigh)
     .map(({ id, value }) => ({ id, text: inUnit(Number(value)) }));
 }

@@ -1,14 +1,14 @@
 import { describe, expect, test } from 'vitest';
-import { answer } from '../../../simulator/grade/answer.ts';
+import { optionResults } from '../../../simulator/grade/option-results.ts';
 import { parseQuiz } from '../../../simulator/grade/quiz.ts';
 import { findRig, lineWith, problemsOf, QUIZ, replaced } from './tasks.ts';
 
 const quiz = parseQuiz('sends.yaml', QUIZ, findRig);
 const [which, howMuch, byHowMuch] = quiz.questions;
 
-describe('answer()', () => {
+describe('optionResults()', () => {
   test('of statements: the one that the simulator finds true, with what was heard', () => {
-    const options = which ? answer(which) : [];
+    const options = which ? optionResults(which) : [];
     expect(options.map(({ id, holds }) => [id, holds])).toEqual([
       ['still', true],
       ['moves', false],
@@ -20,7 +20,7 @@ describe('answer()', () => {
   });
 
   test('of a level: −2 + 5 = 3 dBu, as if doubled −2 + 10 = 8 dBu', () => {
-    const options = howMuch ? answer(howMuch) : [];
+    const options = howMuch ? optionResults(howMuch) : [];
     expect(options).toEqual([
       { id: 'right', reason: 'Minus two, and five.', holds: true, value: expect.closeTo(3, 9) },
       { id: 'twice', reason: 'Counted twice.', holds: false, value: expect.closeTo(8, 9) },
@@ -28,7 +28,7 @@ describe('answer()', () => {
   });
 
   test('of a move: −7 dB, and none where there is silence before and after', () => {
-    const options = byHowMuch ? answer(byHowMuch) : [];
+    const options = byHowMuch ? optionResults(byHowMuch) : [];
     expect(options[0]).toMatchObject({ id: 'all', holds: true, value: expect.closeTo(-7, 9) });
     expect(options[1]).toEqual({ id: 'none', reason: 'It is not even there.', holds: false });
   });
