@@ -27,6 +27,8 @@ import { AFTER_SIDE } from './strip-column.ts';
 
 /** How far above the start of its wire the names of a column of the box begin. */
 const NAMES = 48;
+/** How far below its names the wire of a capture track begins: where what it records comes home. */
+export const HOME_END = NAMES * 1.5;
 /** How far below its wire a column ends that goes nowhere. */
 const NOWHERE = 22;
 
@@ -109,7 +111,7 @@ export function captureColumn(
     top: rows.start - NAMES,
     label,
     input: place,
-    wires: [wire(place, 'capture', [{ x, y: rows.start + NAMES / 2 }, goal.end])],
+    wires: [wire(place, 'capture', [{ x, y: rows.start - NAMES + HOME_END }, goal.end])],
   };
   return { column, plugins: [], goal };
 }

@@ -55,4 +55,6 @@ export interface RoomDrawing {
   readonly box: readonly BoxColumn[];
   readonly cords: readonly CordMark[];
   readonly devices: readonly DeviceMark[];
+  /** From the feet of buses to the capture tracks that record them. */
+  readonly home: readonly WireLine[];
 }

@@ -17,6 +17,7 @@ import { boxMainColumn, captureColumn, channelColumn } from './box-column.ts';
 import { RISER_SIDE } from './bus-column.ts';
 import { cordsOf, railHeight } from './cords.ts';
 import type { Column, Drawing, Rail, RowName } from './drawing.ts';
+import { waysHome } from './home.ts';
 import { across, GUTTER } from './lay-out.ts';
 import { ROOM_FOR, shortened, shortOwner } from './names.ts';
 import { DEVICE_TOP, layRack } from './rack.ts';
@@ -43,11 +44,15 @@ export function drawRoom(setup: Setup, desk: Drawing, sections: Sections): RoomD
   const xs = [...desk.columns, ...box.map(({ column }) => column)].map(({ x }) => x);
   const end = Math.max(GUTTER, ...xs) + TRACK / 2;
   const { devices, back } = giveBack(rows, cords, rack.devices);
+  const home = waysHome(setup, desk.columns, box, {
+    width: Math.max(rack.width, ...box.map(({ column }) => column.x + BUS / 2)),
+    top: rows.top,
+    height: desk.height,
+  });
   return {
     desk: {
       ...desk,
-      width: Math.max(rack.width, ...box.map(({ column }) => column.x + BUS / 2)),
-      top: rows.top,
+      ...home.frame,
       // What hangs by a cord has no need of the name of what feeds it.
       columns: desk.columns.map((column) =>
         column.input && hung.has(column.input) ? { ...column, input: undefined } : column,
@@ -58,6 +63,7 @@ export function drawRoom(setup: Setup, desk: Drawing, sections: Sections): RoomD
     box,
     cords,
     devices,
+    home: home.wires,
   };
 }
 

@@ -4,6 +4,7 @@ import {
   boxOwner,
   controls,
   feedOf,
+  lineInsOf,
   lineOutsOf,
   ownerOf,
   pickAt,
@@ -57,6 +58,7 @@ const PROPERTIES: Readonly<
       ...room.box.flatMap(({ goal, plugins }) => [goal.end, ...plugins.map(({ at }) => at)]),
       ...room.cords.flatMap(({ wire }) => wire.points),
       ...room.devices.flatMap(({ wires }) => wires.flatMap(({ points: some }) => some)),
+      ...room.home.flatMap(({ points: some }) => some),
     ];
     return points.filter(({ x, y }) => !(x >= 0 && x <= width && y >= top && y <= height));
   },
@@ -83,10 +85,13 @@ const PROPERTIES: Readonly<
 
   'every wire carries what stands at a place of the circuit': (room, setup) => {
     const places = new Set(placesAndLegs(simulate(setup).circuit));
-    const { desk, cords, devices } = room;
+    const { desk, cords, devices, home } = room;
     return [...desk.columns, ...desk.rails, ...boxOf(room).columns, ...devices]
       .flatMap(({ wires }) => wires)
-      .concat(cords.map(({ wire }) => wire))
+      .concat(
+        cords.map(({ wire }) => wire),
+        home,
+      )
       .filter(({ place }) => !places.has(place))
       .map(({ place }) => place);
   },
@@ -168,6 +173,26 @@ const PROPERTIES: Readonly<
         .map(({ column }) => `${input} along ${column.owner}`);
     }),
 
+  'from the foot of each bus that a capture track records a wire runs home to it': (room, setup) =>
+    boxOf(room).columns.flatMap(({ kind, input, wires }) => {
+      if (kind !== 'capture' || !input) return [];
+      const jacks = lineInsOf(pickAt(setup, input) ?? '').map((line) => `converter.${line}`);
+      const owners = jacks.flatMap((jack) => {
+        const output = feedOf(setup, jack)?.output;
+        return output === undefined ? [] : [ownerOf(output)];
+      });
+      const feet = room.desk.columns.filter(({ owner, foot }) => foot && owners.includes(owner));
+      const joined = feet.filter(({ owner, foot }) =>
+        room.home.some(({ place, points }) => {
+          const [start, end] = [points[0], points.at(-1)];
+          const leaves = start && foot && Math.abs(start.y - foot.y) < APART;
+          const [own] = wires;
+          return ownerOf(place) === owner && leaves && end && own && liesOn(end, own);
+        }),
+      );
+      return joined.length === feet.length ? [] : [{ input, feet }];
+    }),
+
   'an aux that feeds a device runs on to it, and what the device gives to strips comes from its rail':
     (room, setup) =>
       room.devices.flatMap(({ owner, x, wires, input }) => {
@@ -229,7 +254,7 @@ test('drawRoom() leaves the desk where it is, and columns of the box where they 
 test('drawRoom() with all folded is the desk alone', () => {
   const desk = layOut(netLoft);
   const room = drawRoom({ rig: netLoft, board: {} }, desk, { box: false, rack: false, folded: [] });
-  expect(room).toEqual({ desk, box: [], cords: [], devices: [] });
+  expect(room).toEqual({ desk, box: [], cords: [], devices: [], home: [] });
 });
 
 test.each(benchRigs)('drawRoom() leaves room for the names of the box of $id', (rig) => {

@@ -10,6 +10,7 @@ import { DeskPicture } from './DeskPicture.tsx';
 import { DeviceView } from './DeviceView.tsx';
 import { FoldedOwners } from './FoldedOwners.tsx';
 import { GoalSymbol } from './GoalSymbol.tsx';
+import { LitWire } from './LitWire.tsx';
 import { PluginSymbol } from './PluginSymbol.tsx';
 import type { Hands, Scene } from './scene.ts';
 import { useRouted } from './use-routed.ts';
@@ -50,6 +51,9 @@ export const RoomParts = ({
   hands,
 }: Pick<RoomProps, 'scene' | 'hands'> & { room: RoomDrawing }) => (
   <>
+    {room.home.map((wire) => (
+      <LitWire key={`${wire.place} ${wire.points.at(-1)?.x}`} wire={wire} scene={scene} />
+    ))}
     {room.cords.map((cord) => (
       <CordSymbol key={cord.input} cord={cord} scene={scene} hands={hands} />
     ))}
