@@ -41,6 +41,7 @@ export {
   headroomFigure,
   noiseSentence,
 } from './noise.ts';
+export { normalWords } from './normal-rows.ts';
 export { normalText } from './normals.ts';
 export { parSentence } from './par.ts';
 export { type PathRow, pathLine, pathRows, pathsSentence } from './paths.ts';

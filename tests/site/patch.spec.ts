@@ -7,8 +7,8 @@ const inputJack = (page: Page, jack: string) => page.locator(`[data-input="${jac
 /** The field of an input jack in the sheet, which says what is plugged. */
 const CELLO_IN = 'desk.ch3.in';
 
-async function openPatch(page: Page): Promise<void> {
-  await page.goto('/');
+async function openPatch(page: Page, address = '/'): Promise<void> {
+  await page.goto(address);
   await expect(page.locator('astro-island[ssr]')).toHaveCount(0);
   // What opens below a desk comes to life a little later than the desk.
   await page.waitForLoadState('networkidle');
@@ -89,6 +89,28 @@ test('with a finger: two taps plug a cord on a phone', async ({ browser }) => {
     'converter.out3',
   );
   await phone.close();
+});
+
+test('on a patchbay: a plug in a half-normalled input breaks its normal, and the drag ends at its socket', async ({
+  page,
+}) => {
+  await openPatch(page, '/bench/bay-room/');
+  await expect(page.locator('.bay-broken')).toHaveCount(0);
+  await outputJack(page, 'converter.out4').locator('.socket').hover();
+  await page.mouse.down();
+  const end = await inputJack(page, CELLO_IN).locator('.socket').boundingBox();
+  if (!end) throw new Error('Expected the input on the screen.');
+  await page.mouse.move(end.x + 10, end.y + 16, { steps: 4 });
+  const tip = await page.locator('.cord-held').evaluate((cord: SVGPathElement) => {
+    const { x, y } = cord.getPointAtLength(cord.getTotalLength());
+    const { left = 0, top = 0 } = cord.ownerSVGElement?.getBoundingClientRect() ?? {};
+    return { x: x + left, y: y + top };
+  });
+  expect(Math.abs(tip.x - end.x - 10) + Math.abs(tip.y - end.y - 16)).toBeLessThan(3);
+  await page.mouse.up();
+  await expect(page.locator('.bay-broken')).toHaveCount(1);
+  await expect(inputJack(page, CELLO_IN)).toHaveAccessibleName(/cord from Output 4.*broken by/);
+  expect(await violationsInBothThemes(page)).toEqual([]);
 });
 
 test('the jacks break no rule, in either theme', async ({ page }) => {
