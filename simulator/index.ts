@@ -35,10 +35,14 @@ export { judge } from './grade/judge.ts';
 export { lockedControls } from './grade/locks.ts';
 export type { Mark, MarkedPart } from './grade/mark.ts';
 export { markAnswer } from './grade/mark.ts';
+export type { MarkedQuestion } from './grade/mark-question.ts';
+export { markQuestion } from './grade/mark-question.ts';
 export type { OptionResult } from './grade/option-results.ts';
 export { optionResults } from './grade/option-results.ts';
-export type { Question, Quiz } from './grade/quiz.ts';
+export type { Question, QuestionKind, QuestionOf } from './grade/question.ts';
+export type { Quiz } from './grade/quiz.ts';
 export { parseQuiz, quizSchema } from './grade/quiz.ts';
+export { ANSWER_KINDS, rightAnswer } from './grade/right-answer.ts';
 export type { Proof, Scenario } from './grade/scenario.ts';
 export { parseScenario, scenarioSchema } from './grade/scenario.ts';
 export type {

@@ -36,14 +36,21 @@ function namesIn(rig: Rig): Names {
 /** Whether a rig has a source of this name: a track, or one signal. */
 export const hasSource = (rig: Rig, name: string): boolean => namesIn(rig).sources.has(name);
 
+/** Whether a rig has an output or a place of this name. */
+export const hasPlace = (rig: Rig, name: string): boolean => namesIn(rig).places.has(name);
+
+/** Whether a rig has something of this name that a way can pass: a place, or an owner of places. */
+export const hasStop = (rig: Rig, name: string): boolean =>
+  hasPlace(rig, name) || namesIn(rig).owners.has(name);
+
 /** Every name in a claim that the rig does not have, at its place relative to the claim. */
 export function strangersIn(claim: Claim, rig: Rig): Contradiction[] {
-  const { sources, places, owners } = namesIn(rig);
+  const { sources, places } = namesIn(rig);
   const found: Contradiction[] = [];
   const expect = (isKnown: boolean, at: PlaceInFile, expected: string, name: string) => {
     if (!isKnown) found.push({ at, expected, found: `"${name}"`, hint: 'Check its spelling.' });
   };
-  const isStop = (name: string) => places.has(name) || owners.has(name);
+  const isStop = (name: string) => hasStop(rig, name);
 
   if ('source' in claim) {
     expect(sources.has(claim.source), ['source'], 'a source of the rig', claim.source);

@@ -1,13 +1,13 @@
 import { boardOf } from '../board/file-board.ts';
-import { InputError } from '../file/input-error.ts';
 import type { Answer } from './answer.ts';
 import { grade, type Task } from './grade.ts';
-import { optionResults } from './option-results.ts';
-import type { Question } from './quiz.ts';
+import { markQuestion } from './mark-question.ts';
+import type { Question } from './question.ts';
+import { refuseOtherKind } from './refuse-answer.ts';
 
 /** One thing that was asked, and whether it was met. */
 export interface MarkedPart {
-  /** Id of the check; of a question, its own. */
+  /** Id of the check; of a question, its own or that of an option. */
   readonly id: string;
   readonly weight: number;
   readonly passed: boolean;
@@ -28,11 +28,16 @@ export interface Mark {
  *
  * @param where what the answer stands in, as errors name it.
  * @throws InputError when the answer is of a kind that the task does not take, names an option that there is not,
- *   or sets what the rig has not.
+ *   leaves a stop out, or sets what the rig has not.
  */
 export function markAnswer(where: string, task: Task | Question, answer: Answer): Mark {
-  if (!('checks' in task)) return markQuestion(where, task, answer);
-  if (answer.kind !== 'board') throw otherKind(where, 'board', answer);
+  if (!('checks' in task)) {
+    const marked = markQuestion(where, task, answer);
+    const parts = marked.parts.map((part) => ({ ...part, weight: 1 }));
+    const score = parts.filter(({ passed }) => passed).length;
+    return { passed: score === parts.length, score, of: parts.length, parts };
+  }
+  refuseOtherKind(where, 'board', answer);
   const verdict = grade(task, boardOf(where, task.rig, answer.board));
   return {
     passed: verdict.passed,
@@ -45,22 +50,3 @@ export function markAnswer(where: string, task: Task | Question, answer: Answer)
     })),
   };
 }
-
-function markQuestion(where: string, question: Question, answer: Answer): Mark {
-  if (answer.kind !== 'option') throw otherKind(where, 'option', answer);
-  const results = optionResults(question);
-  const chosen = results.find(({ id }) => id === answer.option);
-  if (!chosen) {
-    const expected = `one of ${results.map(({ id }) => id).join(', ')}`;
-    throw new InputError(where, [{ place: 'option', expected, found: `"${answer.option}"` }]);
-  }
-  const passed = chosen.holds;
-  const weight = 1;
-  const parts = [{ id: question.id, weight, passed }];
-  return { passed, score: passed ? weight : 0, of: weight, parts };
-}
-
-const otherKind = (where: string, kind: Answer['kind'], answer: Answer): InputError =>
-  new InputError(where, [
-    { place: 'kind', expected: `the answer "${kind}", which this task takes`, found: answer.kind },
-  ]);

@@ -1,75 +1,26 @@
 import * as z from 'zod/mini';
-import type { Board } from '../board/board.ts';
-import { fileBoardSchema, type Rig } from '../rig/schema.ts';
-import { claimSchema, probeSchema } from './check.ts';
-import { type RigFinder, shortWords, TaskReader, taskHead, taskId, words } from './task-file.ts';
-
-/** A number that the simulator can compute: a level in dBu, or by how many dB it moves with a probe. */
-const quantitySchema = z.discriminatedUnion('kind', [
-  z.strictObject({ kind: z.literal('level'), source: shortWords, output: shortWords }),
-  z.strictObject({
-    kind: z.literal('move'),
-    source: shortWords,
-    output: shortWords,
-    probe: probeSchema,
-  }),
-]);
-export type Quantity = z.output<typeof quantitySchema>;
-
-const questionHead = {
-  id: taskId,
-  concept: taskId,
-  ask: words,
-  /** The source that is lit in the drawing. */
-  follow: taskId,
-  /** Where the desk stands. */
-  start: z._default(fileBoardSchema, {}),
-  /** Said after the answer, whichever it was. */
-  explain: words,
-};
-
-/** Options are statements; the key is the one that holds. */
-const statementsSchema = z.strictObject({
-  kind: z.literal('statements'),
-  ...questionHead,
-  options: z
-    .array(z.strictObject({ id: taskId, text: shortWords, claim: claimSchema, reason: words }))
-    .check(z.minLength(2), z.maxLength(6)),
-});
-
-/**
- * Options are numbers. Each is what the simulator computes, with the changes that a mistaken idea would
- * amount to; the key is the option without changes.
- */
-const numberSchema = z.strictObject({
-  kind: z.literal('number'),
-  ...questionHead,
-  quantity: quantitySchema,
-  options: z
-    .array(z.strictObject({ id: taskId, asIf: z.optional(fileBoardSchema), reason: words }))
-    .check(z.minLength(2), z.maxLength(6)),
-});
+import type { PlaceInFile } from '../file/place.ts';
+import type { Rig } from '../rig/schema.ts';
+import { type Question, type QuestionData, questionSchema } from './question.ts';
+import { type RigFinder, TaskReader, taskHead } from './task-file.ts';
 
 /** The format of a quiz. No key is written down: it is what the simulator says. */
 export const quizSchema = z.strictObject({
   ...taskHead,
-  questions: z
-    .array(z.discriminatedUnion('kind', [statementsSchema, numberSchema]))
-    .check(z.minLength(1), z.maxLength(12)),
+  questions: z.array(questionSchema).check(z.minLength(1), z.maxLength(12)),
 });
-
-type QuestionData = z.output<typeof quizSchema>['questions'][number];
-
-/** A question whose boards have been checked. */
-export type Question = QuestionData & { readonly rig: Rig; readonly board: Board };
 
 export interface Quiz {
   readonly id: string;
   readonly revision: number;
   readonly title: string;
   readonly rig: Rig;
+  /** Owners that are drawn in questions whose drawing shows no way; all of the desk when left out. */
+  readonly show?: readonly string[] | undefined;
   readonly questions: readonly Question[];
 }
+
+type QuizReader = TaskReader<z.output<typeof quizSchema>>;
 
 /** Reads a quiz. @throws InputError with every problem. */
 export function parseQuiz(file: string, text: string, findRig: RigFinder): Quiz {
@@ -77,16 +28,27 @@ export function parseQuiz(file: string, text: string, findRig: RigFinder): Quiz 
   const { data, rig } = reader;
   reader.shown(data.show);
   reader.uniqueIds(['questions'], data.questions);
-  const questions = data.questions.map((question, index): Question => {
-    const at = ['questions', index];
-    const board = reader.board([...at, 'start'], {}, question.start);
-    reader.source([...at, 'follow'], question.follow);
-    reader.uniqueIds([...at, 'options'], question.options);
-    if (question.kind === 'statements') {
-      question.options.forEach(({ claim }, option) => {
-        reader.claim([...at, 'options', option, 'claim'], claim);
+  const questions = data.questions.map((question, index) =>
+    readQuestion(reader, ['questions', index], question),
+  );
+  reader.finish();
+  return { ...data, rig, questions };
+}
+
+function readQuestion(reader: QuizReader, at: PlaceInFile, question: QuestionData): Question {
+  const { rig } = reader;
+  const board = reader.board([...at, 'start'], {}, question.start);
+  reader.source([...at, 'follow'], question.follow);
+  reader.uniqueIds([...at, 'options'], question.options);
+  const option = (index: number, name: string): PlaceInFile => [...at, 'options', index, name];
+  switch (question.kind) {
+    case 'statements':
+      question.options.forEach(({ claim }, index) => {
+        reader.claim(option(index, 'claim'), claim);
       });
-    } else {
+      break;
+    case 'number':
+    case 'predict': {
       const { quantity } = question;
       reader.claim(
         [...at, 'quantity'],
@@ -94,12 +56,27 @@ export function parseQuiz(file: string, text: string, findRig: RigFinder): Quiz 
           ? { ...quantity, kind: 'absent' }
           : { ...quantity, kind: 'follows', toleranceDb: 0.1 },
       );
-      question.options.forEach(({ asIf }, option) => {
-        if (asIf) reader.board([...at, 'options', option, 'asIf'], board, asIf);
+      question.options.forEach(({ asIf }, index) => {
+        if (asIf) reader.board(option(index, 'asIf'), board, asIf);
       });
+      break;
     }
-    return { ...question, rig, board };
-  });
-  reader.finish();
-  return { ...data, rig, questions };
+    case 'outputs':
+      question.options.forEach(({ output }, index) => {
+        reader.place(option(index, 'output'), output);
+      });
+      break;
+    case 'order':
+      reader.place([...at, 'output'], question.output);
+      question.options.forEach(({ stop }, index) => {
+        reader.stop(option(index, 'stop'), stop);
+      });
+      break;
+    case 'explain':
+      question.options.forEach(({ at: place }, index) => {
+        if (place !== undefined) reader.stop(option(index, 'at'), place);
+      });
+      break;
+  }
+  return { ...question, rig, board };
 }

@@ -11,6 +11,8 @@ const changes = fileBoardSchema;
 /** The format of a scenario: a start, what may be moved, what has to be heard, and the proof that it works. */
 export const scenarioSchema = z.strictObject({
   ...taskHead,
+  /** In a `complete` half of it stands already: some check is passed at the start, and some is not. */
+  kind: z._default(z.enum(['patch', 'complete']), 'patch'),
   /** The one idea that it trains. */
   concept: taskId,
   brief: z.array(words).check(z.minLength(1), z.maxLength(6)),
@@ -54,6 +56,7 @@ export interface Scenario {
   readonly id: string;
   readonly revision: number;
   readonly title: string;
+  readonly kind: 'patch' | 'complete';
   readonly concept: string;
   readonly rig: Rig;
   /** Owners that are drawn; all of the desk when left out. */

@@ -10,7 +10,7 @@ import type { Contradiction } from '../rig/contradiction.ts';
 import { controls } from '../rig/controls.ts';
 import type { FileBoard, Rig } from '../rig/schema.ts';
 import type { Claim } from './check.ts';
-import { hasSource, strangersIn } from './check-claim.ts';
+import { hasPlace, hasSource, hasStop, strangersIn } from './check-claim.ts';
 
 export const taskId = z.string().check(z.regex(/^[a-z][a-z0-9-]*$/), z.maxLength(60));
 export const words = z.string().check(z.minLength(1), z.maxLength(1200));
@@ -63,8 +63,22 @@ export class TaskReader<T extends { readonly rig: string }> {
 
   /** Notes the name of a source that the rig does not have. */
   source(at: PlaceInFile, source: string): void {
-    if (hasSource(this.rig, source)) return;
-    this.note(at, [{ at: [], expected: 'a source of the rig', found: `"${source}"` }]);
+    this.#stranger(at, hasSource(this.rig, source), 'a source of the rig', source);
+  }
+
+  /** Notes the name of an output or a place that the rig does not have. */
+  place(at: PlaceInFile, name: string): void {
+    this.#stranger(at, hasPlace(this.rig, name), 'an output or a place of the rig', name);
+  }
+
+  /** Notes the name of a place or an owner that the rig does not have. */
+  stop(at: PlaceInFile, name: string): void {
+    this.#stranger(at, hasStop(this.rig, name), 'a place or an owner of the rig', name);
+  }
+
+  #stranger(at: PlaceInFile, isKnown: boolean, expected: string, name: string): void {
+    if (isKnown) return;
+    this.note(at, [{ at: [], expected, found: `"${name}"`, hint: 'Check its spelling.' }]);
   }
 
   /** Notes the names in a claim that the rig does not have. */

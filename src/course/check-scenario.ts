@@ -3,16 +3,27 @@ import type { Remark } from './remark.ts';
 
 /** What is wrong with a scenario: its start passes, or a board that its author vouches for does otherwise. */
 export function scenarioComplaints(scenario: Scenario): Remark[] {
-  const { start, proofs } = scenario;
-  const atStart = grade(scenario, start).passed
-    ? [{ what: 'the start passes already: there is nothing to do' }]
-    : [];
+  const { proofs } = scenario;
   return [
-    ...atStart,
+    ...startRemarks(scenario),
     ...proofs.flatMap(({ name, board, fails }) => {
       const verdict = grade(scenario, board);
       return [...lockRemarks(name, verdict), ...failRemarks(name, verdict, fails)];
     }),
+  ];
+}
+
+function startRemarks(scenario: Scenario): Remark[] {
+  const { kind, start } = scenario;
+  const { passed, results } = grade(scenario, start);
+  if (passed) return [{ what: 'the start passes already: there is nothing to do' }];
+  if (kind === 'patch') return [];
+  const isEmpty = Object.keys(start).length === 0;
+  return [
+    ...(isEmpty ? [{ what: 'it is to be completed, but nothing is set at its start' }] : []),
+    ...(results.some(({ holds }) => holds)
+      ? []
+      : [{ what: 'it is to be completed, but its start passes no check' }]),
   ];
 }
 

@@ -25,6 +25,7 @@ export function drillScenario(drill: Drill): Scenario {
     id: `drill-${concept}-${level}-${seed}`,
     revision: 1,
     title: DRILL_NAMES[concept],
+    kind: 'patch',
     concept,
     rig,
     brief: [`${OPENINGS[voice % OPENINGS.length]} ${asked.join(' ')}`],

@@ -57,6 +57,20 @@ test.each<[string, Path, string, string, RegExp]>([
     /“solution” moves what is locked: desk.ch1.aux1/,
   ],
   [
+    'a task to be completed of which nothing stands',
+    SCENARIO,
+    'title: Send the flute',
+    'title: Send the flute\nkind: complete',
+    /to be completed, but nothing is set at its start/,
+  ],
+  [
+    'a task to be completed that begins with no check passed',
+    SCENARIO,
+    'follow: flute',
+    'follow: flute\nkind: complete\nstart: { desk.ch2.aux1: 0 }',
+    /to be completed, but its start passes no check/,
+  ],
+  [
     'a question with two keys',
     QUIZ,
     'kind: once, source: flute, output: ears',

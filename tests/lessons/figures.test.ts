@@ -37,7 +37,7 @@ const ofQuestion = (question: Question): Words => ({
     question.ask,
     question.explain,
     ...question.options.map(({ reason }) => reason),
-    ...(question.kind === 'statements' ? question.options.map(({ text }) => text) : []),
+    ...question.options.flatMap((option) => ('text' in option ? [option.text] : [])),
   ],
 });
 

@@ -1,17 +1,14 @@
 import type { Locator } from '@playwright/test';
 import { type OptionResult, optionResults, type Question } from '../../simulator/index.ts';
-import { gainText, levelText, resultWord } from '../../src/text/index.ts';
+import { optionsOf } from '../../src/components/desk/quiz-options.ts';
+import { resultWord } from '../../src/text/index.ts';
 import { course, openTask, plain } from './course-pages.ts';
 import { expect, test } from './fixture.ts';
 import { pressButton, tabTo } from './keyboard.ts';
 
 /** What a person reads beside an option: its statement, or its number. */
-function textOf(question: Question, { id, value }: OptionResult): string {
-  if (question.kind === 'statements') {
-    return question.options.find((option) => option.id === id)?.text ?? '';
-  }
-  return question.quantity.kind === 'level' ? levelText(value) : gainText(Number(value));
-}
+const textOf = (question: Question, { id }: OptionResult): string =>
+  optionsOf(question).find((option) => option.id === id)?.text ?? '';
 
 /** Goes into the radio buttons of a question and on by arrows to the option with this text. */
 async function choose(form: Locator, text: string): Promise<void> {

@@ -1,4 +1,4 @@
-import type { Quiz as QuizFile, Scenario } from '../../../simulator/index.ts';
+import type { QuestionKind, Quiz as QuizFile, Scenario } from '../../../simulator/index.ts';
 import type { CourseItem } from '../../progress/course-item.ts';
 
 /** The part of a page's address that names it: `/lessons/sends/` is the unit `sends`. */
@@ -11,7 +11,7 @@ export const unitOf = (pathname: string): string =>
 /** What the progress of a scenario on a page is kept under. */
 export const scenarioItem = (scenario: Scenario, page: string): CourseItem => ({
   id: `task-${scenario.id}`,
-  kind: 'patch',
+  kind: scenario.kind,
   revision: scenario.revision,
   concept: scenario.concept,
   unit: unitOf(page),
@@ -20,11 +20,21 @@ export const scenarioItem = (scenario: Scenario, page: string): CourseItem => ({
   href: `${page}#task-${scenario.id}-title`,
 });
 
+/** What kinds of question are called where progress is kept. */
+const KINDS = {
+  statements: 'choose',
+  number: 'choose',
+  predict: 'predict',
+  outputs: 'predict',
+  order: 'order',
+  explain: 'explain',
+} as const satisfies Readonly<Record<QuestionKind, string>>;
+
 /** What the progress of the questions of a quiz on a page is kept under, in their order. */
 export const questionItems = (quiz: QuizFile, page: string): CourseItem[] =>
   quiz.questions.map((question, index) => ({
     id: `quiz-${quiz.id}-${question.id}`,
-    kind: 'choose',
+    kind: KINDS[question.kind],
     revision: quiz.revision,
     concept: question.concept,
     unit: unitOf(page),

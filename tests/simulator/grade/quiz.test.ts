@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { optionResults } from '../../../simulator/grade/option-results.ts';
 import { parseQuiz } from '../../../simulator/grade/quiz.ts';
-import { findRig, lineWith, problemsOf, QUIZ, replaced } from './tasks.ts';
+import { findRig, KINDS, lineWith, problemsOf, QUIZ, replaced } from './tasks.ts';
 
 const quiz = parseQuiz('sends.yaml', QUIZ, findRig);
 const [which, howMuch, byHowMuch] = quiz.questions;
@@ -122,5 +122,56 @@ describe('parseQuiz() refuses', () => {
     const [problem, ...more] = problemsOf(() => parseQuiz('f', text, findRig));
     expect(problem).toMatchObject({ place, line: lineWith(text, part), found });
     expect(more).toEqual([]);
+  });
+});
+
+describe('parseQuiz() refuses, of other kinds,', () => {
+  test.each<[what: string, from: string, to: string, place: string, found: string]>([
+    [
+      'a tolerance beyond a finger’s reach',
+      'toleranceDb: 0.3',
+      'toleranceDb: 0.05',
+      'questions[0].toleranceDb',
+      '0.05',
+    ],
+    [
+      'an unknown output',
+      'output: rack.hall.in',
+      'output: rack.hall.inn',
+      'questions[1].options[2].output',
+      '"rack.hall.inn"',
+    ],
+    [
+      'an owner as an output',
+      'output: rack.hall.in',
+      'output: rack.hall',
+      'questions[1].options[2].output',
+      '"rack.hall"',
+    ],
+    [
+      'an unknown end of a way',
+      'output: tape\n    start',
+      'output: disc\n    start',
+      'questions[2].output',
+      '"disc"',
+    ],
+    [
+      'an unknown stop',
+      'stop: rack.squash',
+      'stop: rack.squish',
+      'questions[2].options[2].stop',
+      '"rack.squish"',
+    ],
+    [
+      'an unknown finding',
+      'finding: arrives-twice',
+      'finding: arrives-thrice',
+      'questions[3].options[2].finding',
+      '"arrives-thrice"',
+    ],
+    ['a finding at no place', 'at: desk.b', 'at: desk.q', 'questions[3].options[1].at', '"desk.q"'],
+  ])('%s', (_what, from, to, place, found) => {
+    const problems = problemsOf(() => parseQuiz('f', replaced(KINDS, from, to), findRig));
+    expect(problems.map((problem) => [problem.place, problem.found])).toEqual([[place, found]]);
   });
 });

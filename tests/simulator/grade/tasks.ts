@@ -141,3 +141,62 @@ export function replaced(text: string, from: string, to: string): string {
 /** The line, from 1, that holds this part of a text. */
 export const lineWith = (text: string, part: string): number =>
   text.slice(0, text.indexOf(part)).split('\n').length;
+
+/** One question of each kind that is answered by more than a choice among statements or numbers. */
+export const KINDS = `id: kinds
+revision: 1
+title: Kinds
+rig: shed
+questions:
+  - id: say
+    kind: predict
+    concept: trim
+    ask: How much?
+    follow: horn
+    start: { desk.b.trim: 5 }
+    explain: Trim and fader add up.
+    quantity: { kind: level, source: horn, output: tape }
+    toleranceDb: 0.3
+    options:
+      - { id: right, reason: 'Minus two, and five.' }
+      - { id: twice, asIf: { desk.b.trim: 10 }, reason: Counted twice. }
+      - { id: shut, asIf: { desk.b.mute: true }, reason: It is not muted. }
+  - id: where
+    kind: outputs
+    concept: send
+    ask: Where is the viola heard?
+    follow: viola
+    start: { desk.a.ears: -3, desk.a.fader: -.inf }
+    explain: The send leaves before the fader.
+    options:
+      - { id: tape, output: tape, reason: The fader is down. }
+      - { id: cans, output: cans, reason: The send is up. }
+      - { id: hall, output: rack.hall.in, reason: That send is closed. }
+  - id: sequence
+    kind: order
+    concept: insert
+    ask: In which order?
+    follow: viola
+    output: tape
+    start:
+      rack.squash.in: desk.a.insert.send
+      desk.a.insert.return: rack.squash.out
+    explain: Down the strip.
+    options:
+      - { id: fader, stop: desk.a.fader, reason: Behind the insert. }
+      - { id: trim, stop: desk.a.trim, reason: It comes first. }
+      - { id: squash, stop: rack.squash, reason: The insert leads there. }
+      - { id: main, stop: desk.main, reason: Strips end there. }
+  - id: why
+    kind: explain
+    concept: insert
+    ask: The viola is missing. Why?
+    follow: viola
+    start:
+      desk.a.insert.return: rack.squash.out
+    explain: A return breaks the normal.
+    options:
+      - { id: sent, text: It is not sent., finding: insert-not-sent, at: desk.a, reason: So it is. }
+      - { id: horn-sent, text: The horn is not sent., finding: insert-not-sent, at: desk.b, reason: It is. }
+      - { id: twice, text: It comes twice., finding: arrives-twice, reason: It does not. }
+`;
