@@ -6,12 +6,15 @@ import type { Contradiction } from '../rig/contradiction.ts';
 import { controls } from '../rig/controls.ts';
 import type { Rig } from '../rig/schema.ts';
 import type { Claim, Probe } from './check.ts';
+import { placeNamed } from './hearing.ts';
 
 /** The names that claims about a rig may use. */
 interface Names {
   readonly sources: ReadonlySet<string>;
   readonly places: ReadonlySet<string>;
   readonly owners: ReadonlySet<string>;
+  /** Places that add noise and clip. */
+  readonly active: ReadonlySet<string>;
 }
 
 const known = new WeakMap<Rig, Names>();
@@ -20,7 +23,7 @@ const known = new WeakMap<Rig, Names>();
 function namesIn(rig: Rig): Names {
   const remembered = known.get(rig);
   if (remembered) return remembered;
-  const { stages, stagesAt, signals } = buildCircuit({ rig, board: DEFAULT_BOARD });
+  const { stages, stagesAt, signals, active } = buildCircuit({ rig, board: DEFAULT_BOARD });
   const places = new Set([
     ...stagesAt.keys(),
     ...stages.map(({ id }) => id),
@@ -28,7 +31,11 @@ function namesIn(rig: Rig): Names {
   ]);
   const owners = new Set([...stagesAt.keys()].map(ownerOf));
   const sources = new Set(signals.flatMap(({ id, track }) => [id, track]));
-  const names = { sources, places, owners };
+  const activePlaces = [...active.keys()].flatMap((index) => {
+    const stage = stages[index];
+    return stage ? [stage.id, stage.place] : [];
+  });
+  const names = { sources, places, owners, active: new Set(activePlaces) };
   known.set(rig, names);
   return names;
 }
@@ -45,7 +52,7 @@ export const hasStop = (rig: Rig, name: string): boolean =>
 
 /** Every name in a claim that the rig does not have, at its place relative to the claim. */
 export function strangersIn(claim: Claim, rig: Rig): Contradiction[] {
-  const { sources, places } = namesIn(rig);
+  const { sources, places, active } = namesIn(rig);
   const found: Contradiction[] = [];
   const expect = (isKnown: boolean, at: PlaceInFile, expected: string, name: string) => {
     if (!isKnown) found.push({ at, expected, found: `"${name}"`, hint: 'Check its spelling.' });
@@ -55,6 +62,10 @@ export function strangersIn(claim: Claim, rig: Rig): Contradiction[] {
   if ('source' in claim) {
     expect(sources.has(claim.source), ['source'], 'a source of the rig', claim.source);
     expect(places.has(claim.output), ['output'], 'an output or a place of the rig', claim.output);
+  }
+  if (claim.kind === 'headroom' && claim.at !== undefined) {
+    const isActive = active.has(placeNamed(rig, claim.at));
+    expect(isActive, ['at'], 'an output or a place of the rig with an active stage', claim.at);
   }
   if (claim.kind === 'passes') {
     claim.through.forEach((name, index) => {

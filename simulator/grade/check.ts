@@ -1,7 +1,8 @@
 import * as z from 'zod/mini';
+import { FINDING_CODES } from '../trace/findings/finding.ts';
 
 /**
- * What a task can ask for. Every check is about what is heard at an output, never about where a
+ * What a task can ask for. Every check is about what is heard, or would be measured, never about where a
  * control stands.
  */
 
@@ -10,6 +11,7 @@ const source = name.check(z.describe('A track (both sides where it is stereo), o
 const output = name.check(z.describe('An output of the rig by id, or any place by address.'));
 const stop = name.check(z.describe('A place or an owner on the way: rack.comp, desk.ch3.fader.'));
 const level = z.number().check(z.gte(-120), z.lte(60));
+const leastDb = z.number().check(z.gte(0), z.lte(140));
 const toleranceDb = z._default(
   z.number().check(z.gt(0), z.lte(12), z.describe('How far it may be off, in dB.')),
   0.1,
@@ -54,6 +56,21 @@ export const claimSchema = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('dry-and-through'), source, output, through: stop }),
   /** No loop is closed anywhere. */
   z.strictObject({ kind: z.literal('no-loop') }),
+  /** Peaks stay so far below the clip level, at one place or at every stage of the setup. */
+  z.strictObject({
+    kind: z.literal('headroom'),
+    at: z.optional(
+      name.check(z.describe('An output by id, or a place by address; all when left out.')),
+    ),
+    minDb: leastDb,
+  }),
+  /** The level of a source at an output stands so far above the noise there. */
+  z.strictObject({ kind: z.literal('above-noise'), source, output, minDb: leastDb }),
+  /** An engineer would point at nothing of this kind; when it is left out, at no fault of any kind. */
+  z.strictObject({
+    kind: z.literal('no-finding'),
+    code: z.optional(z.enum(FINDING_CODES)),
+  }),
 ]);
 export type Claim = z.output<typeof claimSchema>;
 export type ClaimOf<Kind extends Claim['kind']> = Extract<Claim, { kind: Kind }>;

@@ -1,9 +1,13 @@
 import { type Circuit, signalsNamed, stagesOf } from '../circuit/circuit.ts';
 import type { Rig } from '../rig/schema.ts';
+import { firstToClip, type Headroom, headroomAt } from '../solve/headroom.ts';
 import { type Level, levelOf } from '../solve/levels.ts';
+import { noiseAt } from '../solve/noise.ts';
 import { countWays } from '../trace/count-ways.ts';
+import type { Finding } from '../trace/findings/finding.ts';
+import { findings } from '../trace/findings.ts';
 import { alwaysPasses, leadsPast, leadsThrough } from '../trace/leads.ts';
-import type { Db } from '../units/level.ts';
+import { type Db, SILENCE } from '../units/level.ts';
 import type { Claim, ClaimOf } from './check.ts';
 import { type Hearing, placeNamed } from './hearing.ts';
 import { carryOut } from './probe.ts';
@@ -26,10 +30,15 @@ export function holds(claim: Claim, hearing: Hearing): boolean {
   const { setup, solution } = hearing;
   if (isWiringClaim(claim)) return holdsByWires(claim, setup.rig, solution.circuit);
   if (claim.kind === 'no-loop') return solution.loops.length === 0;
+  if (claim.kind === 'headroom') return hasHeadroom(claim, hearing);
+  if (claim.kind === 'no-finding') {
+    return !findings(setup, solution).some((finding) => isNamedBy(claim, finding));
+  }
   const output = placeNamed(setup.rig, claim.output);
   const level = levelOf(solution, claim.source, output);
   if (claim.kind === 'reaches') return isWithinBand(claim, level);
   if (claim.kind === 'absent') return level === -Infinity;
+  if (claim.kind === 'above-noise') return isFarAbove(claim, level, noiseAt(solution, output));
   const probing = carryOut(claim.probe, setup, solution);
   if (!probing) return false;
   return movesAsAsked(claim, level, levelOf(probing.after, claim.source, output), probing.byDb);
@@ -60,6 +69,32 @@ export function holdsByWires(claim: WiringClaim, rig: Rig, circuit: Circuit): bo
 /** Whether a level lies in the band that a claim asks for. What is unknown lies in none. */
 export const isWithinBand = ({ minDbu, maxDbu }: ClaimOf<'reaches'>, level: Level): boolean =>
   level !== undefined && level >= minDbu && level <= maxDbu;
+
+/** Whether a level stands so far above the noise. Silence stands above nothing, and what is unknown does not either. */
+export const isFarAbove = (
+  { minDb }: ClaimOf<'above-noise'>,
+  level: Level,
+  noise: Level,
+): boolean =>
+  level !== undefined && noise !== undefined && level > SILENCE && level - noise >= minDb;
+
+/** Whether the peaks stay below the clip level. In silence they do; where a loop is unstable, they do nowhere. */
+export function hasHeadroom(claim: ClaimOf<'headroom'>, hearing: Hearing): boolean {
+  if (hearing.solution.loops.some(({ stable }) => !stable)) return false;
+  const least = leastHeadroom(claim, hearing);
+  return least === undefined || least.headroom >= claim.minDb;
+}
+
+/** The stage that decides a claim about headroom; nothing where all is silent, or a loop leaves no level. */
+export const leastHeadroom = (
+  { at }: ClaimOf<'headroom'>,
+  { setup, solution }: Hearing,
+): Headroom | undefined =>
+  at === undefined ? firstToClip(solution) : headroomAt(solution, placeNamed(setup.rig, at));
+
+/** Whether a finding is of the kind that a claim asks about: without a kind, whether it is a fault. */
+export const isNamedBy = ({ code }: ClaimOf<'no-finding'>, finding: Finding): boolean =>
+  code === undefined ? finding.severity === 'fault' : finding.code === code;
 
 /** Whether a level stood still or went along with a probe. What is silent before and after did neither. */
 export function movesAsAsked(

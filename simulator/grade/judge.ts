@@ -1,17 +1,20 @@
 import { signalsNamed } from '../circuit/circuit.ts';
 import type { Address } from '../rig/address.ts';
 import { type Level, levelOf } from '../solve/levels.ts';
-import type { Solution } from '../solve/solution.ts';
+import { noiseAt } from '../solve/noise.ts';
 import { passes } from '../trace/path.ts';
 import { paths } from '../trace/paths.ts';
 import { stopAfter } from '../trace/stops.ts';
 import type { Claim, ClaimOf } from './check.ts';
 import { type Hearing, placeNamed } from './hearing.ts';
-import { holdsByWires, isWithinBand, movesAsAsked, type WiringClaim } from './holds.ts';
+import { holdsByWires, isFarAbove, isWithinBand, movesAsAsked, type WiringClaim } from './holds.ts';
+import { judgeHeadroom, judgeNoFinding, judgeNoLoop } from './judge-setup.ts';
 import { carryOut, type Probing } from './probe.ts';
 import {
   arrivals,
   changesMost,
+  noiseReasons,
+  unstableLoops,
   whereTheyPart,
   whyMissed,
   whyNot,
@@ -42,8 +45,14 @@ export function judge(claim: Claim, hearing: Hearing): Judgement {
       return judgeAvoids(claim, hearing);
     case 'dry-and-through':
       return judgeDryAndThrough(claim, hearing);
+    case 'above-noise':
+      return judgeAboveNoise(claim, hearing);
     case 'no-loop':
       return judgeNoLoop(claim, hearing);
+    case 'headroom':
+      return judgeHeadroom(claim, hearing);
+    case 'no-finding':
+      return judgeNoFinding(claim, hearing);
   }
 }
 
@@ -59,18 +68,6 @@ function listen(claim: { source: string; output: string }, hearing: Hearing) {
   const silent: Reason[] = ways.length === 0 ? [whyNot(solution, claim.source, output)] : [];
   return { output, ways, silent, level: levelOf(solution, claim.source, output) };
 }
-
-/** Reasons for having no level: the loops that do not settle. */
-const loopReasons = ({ circuit, loops }: Solution): Reason[] =>
-  loops.map(({ ring, gain, stable }) => ({
-    code: 'loop',
-    places: [...new Set(ring.map((stage) => circuit.stages[stage]?.place ?? ''))],
-    gain,
-    stable,
-  }));
-
-const unstableLoops = (solution: Solution): Reason[] =>
-  loopReasons({ ...solution, loops: solution.loops.filter(({ stable }) => !stable) });
 
 function judgeReaches(claim: ClaimOf<'reaches'>, hearing: Hearing): Judgement {
   const { ways, silent, level } = listen(claim, hearing);
@@ -97,6 +94,18 @@ function judgeReaches(claim: ClaimOf<'reaches'>, hearing: Hearing): Judgement {
     ...arrivals(ways),
   ];
   return { claim, holds, heard, reasons };
+}
+
+function judgeAboveNoise(claim: ClaimOf<'above-noise'>, hearing: Hearing): Judgement {
+  const { solution } = hearing;
+  const { output, ways, silent, level } = listen(claim, hearing);
+  const noise = noiseAt(solution, output);
+  const heard = { kind: 'above-noise', level, noise } as const;
+  const holds = isFarAbove(claim, level, noise);
+  if (level === undefined) return { claim, holds, heard, reasons: unstableLoops(solution) };
+  const [loudest] = ways;
+  const lowered = loudest ? changesMost(loudest, 'lowers') : silent;
+  return { claim, holds, heard, reasons: [...noiseReasons(solution, output), ...lowered] };
 }
 
 function judgeAbsent(claim: ClaimOf<'absent'>, hearing: Hearing): Judgement {
@@ -238,14 +247,4 @@ function whyDeviceIsSilent(
       stop: stopAfter(solution, leaving, output),
     },
   ];
-}
-
-function judgeNoLoop(claim: ClaimOf<'no-loop'>, { solution }: Hearing): Judgement {
-  const { loops } = solution;
-  return {
-    claim,
-    holds: loops.length === 0,
-    heard: { kind: 'loops', count: loops.length },
-    reasons: loopReasons(solution),
-  };
 }

@@ -1,4 +1,5 @@
 import type { Address } from '../rig/address.ts';
+import { noiseShares } from '../solve/noise.ts';
 import type { Solution } from '../solve/solution.ts';
 import { partingOf } from '../trace/parting.ts';
 import { isWithin, type Path, passes, placesOf } from '../trace/path.ts';
@@ -30,6 +31,25 @@ export function changesMost(path: Path, direction: 'lowers' | 'raises'): Reason[
 export function whereTheyPart(one: Path, other: Path): Reason {
   const { at, meets } = partingOf(one, other);
   return { code: 'parts', paths: [one, other], at, meets };
+}
+
+/** All loops that are closed, stable ones too. */
+export const loopReasons = ({ circuit, loops }: Solution): Reason[] =>
+  loops.map(({ ring, gain, stable }) => ({
+    code: 'loop',
+    places: [...new Set(ring.map((stage) => circuit.stages[stage]?.place ?? ''))],
+    gain,
+    stable,
+  }));
+
+/** Why there is no level: the loops that do not settle. */
+export const unstableLoops = (solution: Solution): Reason[] =>
+  loopReasons({ ...solution, loops: solution.loops.filter(({ stable }) => !stable) });
+
+/** Where most of the noise at an output comes from; nothing where there is none. */
+export function noiseReasons(solution: Solution, output: Address): Reason[] {
+  const [most] = noiseShares(solution, output) ?? [];
+  return most ? [{ code: 'noise-from', output, most }] : [];
 }
 
 /** Why a path did not move with a control: the place where it leaves the way to it. */

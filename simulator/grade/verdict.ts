@@ -1,5 +1,8 @@
 import type { Address } from '../rig/address.ts';
+import type { Headroom } from '../solve/headroom.ts';
 import type { Level } from '../solve/levels.ts';
+import type { NoiseShare } from '../solve/noise.ts';
+import type { Finding } from '../trace/findings/finding.ts';
 import type { Path } from '../trace/path.ts';
 import type { Stop } from '../trace/stops.ts';
 import type { Db } from '../units/level.ts';
@@ -15,6 +18,11 @@ export type Heard =
   /** How many ways there are in all, and how many of them pass what was asked for. */
   | { readonly kind: 'ways'; readonly all: number; readonly through: number }
   | { readonly kind: 'loops'; readonly count: number }
+  /** The stage with the least headroom; none where an unstable loop leaves no level, or nothing arrives anywhere. */
+  | { readonly kind: 'headroom'; readonly least: Headroom | undefined }
+  | { readonly kind: 'above-noise'; readonly level: Level; readonly noise: Level }
+  /** All findings of the kind that was asked about. */
+  | { readonly kind: 'findings'; readonly found: readonly Finding[] }
   /** There was nothing to move: the source comes in on no strip, or its control is closed. */
   | { readonly kind: 'no-probe' };
 
@@ -77,6 +85,11 @@ export type Reason =
       readonly gain: Db;
       readonly stable: boolean;
     }
+  /** This stage has the least headroom, and these tracks make half of its peaks, the loudest first. */
+  | { readonly code: 'driven'; readonly by: Headroom; readonly loudest: readonly string[] }
+  /** More of the noise at an output comes from this place than from any other. */
+  | { readonly code: 'noise-from'; readonly output: Address; readonly most: NoiseShare }
+  | { readonly code: 'finding'; readonly finding: Finding }
   /** The source comes in on no strip, or the control to be moved is closed. */
   | { readonly code: 'no-probe'; readonly source: string; readonly control: Address | undefined };
 

@@ -158,6 +158,11 @@ function groundOf(
   backwards: Backwards,
   changed: ReadonlySet<number>,
 ): Ground {
+  if (claim.kind === 'headroom' || claim.kind === 'above-noise' || claim.kind === 'no-finding') {
+    throw new RangeError(
+      `A par needs checks of levels and ways, but got ${claim.kind}: it is not known which turns mend that.`,
+    );
+  }
   if (claim.kind === 'no-loop') {
     const none = new Uint8Array(circuit.stages.length);
     return { claim, starts: [], goals: [], within: none, towards: none };

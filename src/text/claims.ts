@@ -1,4 +1,6 @@
 import type { Claim, ClaimOf, Heard, Judgement, Level, Probe, Rig } from '../../simulator/index.ts';
+import { FINDING_NAMES } from './finding-names.ts';
+import { headroomFigure } from './noise.ts';
 import { atGoal, goalName, placeName, sourceName } from './places.ts';
 import { amountText, levelText, NO_LEVEL } from './quantities.ts';
 import { counted, listed, sentence } from './sentence.ts';
@@ -34,6 +36,14 @@ const claims = {
   'dry-and-through': ({ source, output, through }, rig) =>
     `${sourceName(rig, source)} reaches ${goalName(rig, output)} both through ${placeName(rig, through)} and past it`,
   'no-loop': () => 'no loop is closed: nothing feeds itself',
+  headroom: ({ at, minDb }, rig) =>
+    `${at === undefined ? 'every stage' : goalName(rig, at)} has at least ${amountText(minDb)} of headroom`,
+  'above-noise': ({ source, output, minDb }, rig) =>
+    `${sourceName(rig, source)} stands at least ${amountText(minDb)} above the noise ${atGoal(rig, output)}`,
+  'no-finding': ({ code }) =>
+    code === undefined
+      ? 'an engineer would point at no fault in the whole setup'
+      : `in the whole setup there is no ${FINDING_NAMES[code]}`,
 } satisfies ClaimSayings;
 
 /** What a claim asks, as a sentence to the learner. */
@@ -93,6 +103,22 @@ const heards = {
     return `found: ${counted(all, 'way')}, ${some.get(through) ?? through} of them ${common}`;
   },
   loops: ({ count }) => (count === 0 ? 'found: no loop' : `found: ${counted(count, 'loop')}`),
+  headroom: ({ least }, _claim, rig) => {
+    if (!least) return 'found: no level at any stage';
+    const { stage, headroom } = least;
+    if (headroom === Infinity) return `found: silence at ${placeName(rig, stage)}`;
+    return headroom < 0
+      ? `found: ${placeName(rig, stage)} clips, by ${headroomFigure(-headroom)} dB`
+      : `found: ${headroomFigure(headroom)} dB at ${placeName(rig, stage)}`;
+  },
+  'above-noise': ({ level, noise }) => {
+    if (level === undefined || noise === undefined) return `heard: ${NO_LEVEL}`;
+    if (level === -Infinity) return `heard: silence, and noise at ${levelText(noise)}`;
+    if (noise === -Infinity) return `heard: ${levelText(level)}, and no noise`;
+    return `heard: ${levelText(level)} and noise at ${levelText(noise)}, ${(level - noise).toFixed(1)} dB apart`;
+  },
+  findings: ({ found }) =>
+    found.length === 0 ? 'found: none' : `found: ${counted(found.length, 'finding')}`,
   'no-probe': () => 'heard: nothing, for there was nothing to move',
 } satisfies HeardSayings;
 

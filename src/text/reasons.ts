@@ -6,9 +6,10 @@ import {
   type Reason,
   type Rig,
 } from '../../simulator/index.ts';
+import { findingText } from './findings.ts';
 import { loopText } from './loops.ts';
 import { pathLine } from './paths.ts';
-import { goalName, goalOfSend, ownerName, placeName, sourceName } from './places.ts';
+import { atGoal, goalName, goalOfSend, ownerName, placeName, sourceName } from './places.ts';
 import { levelText } from './quantities.ts';
 import { listed, sentence } from './sentence.ts';
 import { signed } from './signed.ts';
@@ -45,6 +46,11 @@ const reasons = {
   'wrong-order': ({ path, first, second }, rig) =>
     `this way passes ${placeName(rig, first)} before ${placeName(rig, second)}, not after it: ${pathLine(rig, path)}`,
   loop: (reason, rig) => loopText(rig, reason),
+  driven: ({ by: { stage, peak, clip }, loudest }, rig) =>
+    `peaks${loudest.length > 0 ? `, mostly of ${listed(loudest.map((one) => sourceName(rig, one)))},` : ''} come to ${levelText(peak)} at ${placeName(rig, stage)}, which passes ${levelText(clip)}`,
+  'noise-from': ({ output, most: { place, share } }, rig) =>
+    `${Math.round(100 * share)} % of the noise ${atGoal(rig, output)} comes from ${placeName(rig, place)}`,
+  finding: ({ finding }, rig) => findingText(rig, finding),
   'no-probe': ({ source, control }, rig) =>
     control
       ? `there is nothing to hear from ${placeName(rig, control)}: it is closed, so it cannot be moved`

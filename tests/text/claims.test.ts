@@ -1,6 +1,11 @@
 import { expect, test } from 'vitest';
-import { type Board, type Claim, judge } from '../../simulator/index.ts';
-import { claimSentence, heardSentence, reasonSentence } from '../../src/text/index.ts';
+import { type Board, type Claim, FINDING_CODES, judge } from '../../simulator/index.ts';
+import {
+  claimSentence,
+  heardSentence,
+  levelText,
+  reasonSentence,
+} from '../../src/text/index.ts';
 import { hear, netLoft } from './net-loft.ts';
 
 const cello = { source: 'cello', output: 'capture' } as const;
@@ -23,7 +28,7 @@ function expectWords(claim: Claim, board: Board, words: readonly [string, string
   expect([
     claimSentence(netLoft, claim),
     heardSentence(netLoft, judgement),
-    reason && reasonSentence(netLoft, reason),
+    ...(reason ? [reasonSentence(netLoft, reason)] : []),
   ]).toEqual(words);
 }
 
@@ -154,4 +159,61 @@ test('a loop is named by its owners, with its gain and whether it settles', () =
     'Found: 1 loop.',
     'Strip R1 Plate return → Aux 3 → the Plate feed one another in a loop, 0.0 dB once round: what circulates grows, and there is no level to give.',
   ]);
+});
+
+test('headroom is asked at a place or everywhere, and explained by whose peaks come near the clip level', () => {
+  const hot = { 'desk.ch3.trim': 20, 'desk.ch3.fader': -20 };
+  expectWords({ kind: 'headroom', minDb: 3 }, hot, [
+    'Every stage has at least 3 dB of headroom.',
+    'Found: the trim of Strip 3 Cello clips, by 11.0 dB.',
+    'Peaks, mostly of Cello, come to +35.0 dBu at the trim of Strip 3 Cello, which passes +24.0 dBu.',
+  ]);
+  expectWords({ kind: 'headroom', at: 'desk.ch3.fader', minDb: 6 }, {}, [
+    'The fader of Strip 3 Cello has at least 6 dB of headroom.',
+    'Found: 9.0 dB at the fader of Strip 3 Cello.',
+    'Peaks, mostly of Cello, come to +15.0 dBu at the fader of Strip 3 Cello, which passes +24.0 dBu.',
+  ]);
+  const away = { 'desk.ch3.in': 'none' };
+  expectWords({ kind: 'headroom', at: 'desk.ch3.fader', minDb: 6 }, away, [
+    'The fader of Strip 3 Cello has at least 6 dB of headroom.',
+    'Found: silence at the fader of Strip 3 Cello.',
+  ]);
+});
+
+test('the distance to the noise is asked, measured, and explained by where the noise comes from', () => {
+  const claim: Claim = { kind: 'above-noise', ...cello, minDb: 60 };
+  const judgement = judge(claim, hear({}));
+  expect(claimSentence(netLoft, claim)).toBe(
+    'Cello stands at least 60 dB above the noise in Capture.',
+  );
+  const { heard } = judgement;
+  if (heard.kind !== 'above-noise') throw new Error(`Expected a distance, but got ${heard.kind}.`);
+  expect(heardSentence(netLoft, judgement)).toBe(
+    `Heard: +3.0 dBu and noise at ${levelText(heard.noise)}, ${(Number(heard.level) - Number(heard.noise)).toFixed(1)} dB apart.`,
+  );
+  const [reason] = judgement.reasons;
+  expect(reason && reasonSentence(netLoft, reason)).toMatch(
+    /^\d+ % of the noise in Capture comes from the output of the Plate\.$/,
+  );
+});
+
+test('findings are asked by their kind, counted, and each told', () => {
+  const board = { 'desk.ch3.sub1': true };
+  expectWords({ kind: 'no-finding', code: 'arrives-twice' }, board, [
+    'In the whole setup there is no source that arrives twice.',
+    'Found: 1 finding.',
+    'Cello arrives twice in Capture, 6.0 dB louder than by the louder way alone: the ways part after the pan of Strip 3 Cello, to the assign of Strip 3 Cello to the main bus and to the assign of Strip 3 Cello to Subgroup 1–2, and meet at the sum of the main bus.',
+  ]);
+  expectWords({ kind: 'no-finding', code: 'ghost' }, board, [
+    'In the whole setup there is no effect that stays when the fader goes down.',
+    'Found: none.',
+  ]);
+  expect(claimSentence(netLoft, { kind: 'no-finding' })).toBe(
+    'An engineer would point at no fault in the whole setup.',
+  );
+});
+
+test('every kind of finding has a name of its own', () => {
+  const asked = FINDING_CODES.map((code) => claimSentence(netLoft, { kind: 'no-finding', code }));
+  expect(new Set(asked).size).toBe(FINDING_CODES.length);
 });

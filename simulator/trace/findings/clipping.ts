@@ -2,9 +2,9 @@ import { type Circuit, stagesOf } from '../../circuit/circuit.ts';
 import type { Address } from '../../rig/address.ts';
 import { controls } from '../../rig/controls.ts';
 import { clippingStages, type Headroom } from '../../solve/headroom.ts';
-import { levelOf } from '../../solve/levels.ts';
 import { solve } from '../../solve/solve.ts';
-import { amplify, type Db, db, powerOf, ratioOf, SILENCE, UNITY } from '../../units/level.ts';
+import { type Db, ratioOf, UNITY } from '../../units/level.ts';
+import { loudestAt } from '../loudest.ts';
 import { paths } from '../paths.ts';
 import { type FindingOf, MENDED_MARGIN } from './finding.ts';
 import { reachedFrom, type Survey } from './survey.ts';
@@ -84,7 +84,7 @@ function togetherAs(
     const { place, clip } = one;
     if (seen.has(place)) continue;
     seen.add(place);
-    const loudest = loudestOf(hearing, place);
+    const loudest = loudestAt(hearing, place);
     const mendAt = mendingOf(hearing, loudest[0] ?? '', place);
     const code = place.startsWith('converter.') ? 'over-full-scale' : 'stage-clips';
     const known = found.get(mendAt);
@@ -96,22 +96,6 @@ function togetherAs(
     }
   }
   return [...found.values()];
-}
-
-/** The fewest tracks whose peaks make half of those of all tracks at a place, the loudest first. */
-function loudestOf({ setup, solution }: Hearing, place: Address): string[] {
-  const peaks = setup.rig.box.tracks
-    .map(({ id, crestDb }) => {
-      const level = levelOf(solution, id, place) ?? SILENCE;
-      return { id, power: powerOf(amplify(level, db(crestDb))) };
-    })
-    .sort((one, other) => other.power - one.power);
-  let left = peaks.reduce((sum, { power }) => sum + power, 0) / 2;
-  return peaks.flatMap(({ id, power }) => {
-    if (left <= 0) return [];
-    left -= power;
-    return [id];
-  });
 }
 
 /**
