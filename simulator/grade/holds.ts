@@ -66,9 +66,12 @@ export function holdsByWires(claim: WiringClaim, rig: Rig, circuit: Circuit): bo
   }
 }
 
+/** How far what was computed may lie beyond the end of a band, in dB: less is rounding. */
+const ROUNDING_DB = 1e-6;
+
 /** Whether a level lies in the band that a claim asks for. What is unknown lies in none. */
 export const isWithinBand = ({ minDbu, maxDbu }: ClaimOf<'reaches'>, level: Level): boolean =>
-  level !== undefined && level >= minDbu && level <= maxDbu;
+  level !== undefined && level >= minDbu - ROUNDING_DB && level <= maxDbu + ROUNDING_DB;
 
 /** Whether a level stands so far above the noise. Silence stands above nothing, and what is unknown does not either. */
 export const isFarAbove = (
@@ -76,13 +79,16 @@ export const isFarAbove = (
   level: Level,
   noise: Level,
 ): boolean =>
-  level !== undefined && noise !== undefined && level > SILENCE && level - noise >= minDb;
+  level !== undefined &&
+  noise !== undefined &&
+  level > SILENCE &&
+  level - noise >= minDb - ROUNDING_DB;
 
 /** Whether the peaks stay below the clip level. In silence they do; where a loop is unstable, they do nowhere. */
 export function hasHeadroom(claim: ClaimOf<'headroom'>, hearing: Hearing): boolean {
   if (hearing.solution.loops.some(({ stable }) => !stable)) return false;
   const least = leastHeadroom(claim, hearing);
-  return least === undefined || least.headroom >= claim.minDb;
+  return least === undefined || least.headroom >= claim.minDb - ROUNDING_DB;
 }
 
 /** The stage that decides a claim about headroom; nothing where all is silent, or a loop leaves no level. */

@@ -20,7 +20,7 @@ export const scenarioSchema = z.strictObject({
   follow: taskId,
   start: z._default(changes, {}),
   open: z.array(shortWords).check(z.minLength(1), z.maxLength(40)),
-  checks: z.array(checkSchema).check(z.minLength(1), z.maxLength(16)),
+  checks: z.array(checkSchema).check(z.minLength(1), z.maxLength(20)),
   hints: z._default(z.array(words).check(z.maxLength(6)), []),
   /** Said after success. */
   debrief: words,

@@ -1,11 +1,6 @@
 import { expect, test } from 'vitest';
 import { type Board, type Claim, FINDING_CODES, judge } from '../../simulator/index.ts';
-import {
-  claimSentence,
-  heardSentence,
-  levelText,
-  reasonSentence,
-} from '../../src/text/index.ts';
+import { claimSentence, heardSentence, levelText, reasonSentence } from '../../src/text/index.ts';
 import { hear, netLoft } from './net-loft.ts';
 
 const cello = { source: 'cello', output: 'capture' } as const;
