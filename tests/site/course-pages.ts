@@ -35,17 +35,37 @@ export interface TaskOnPage {
   readonly section: Locator;
 }
 
+/** Finds a task on the page that is open. */
+export function taskOnPage(page: Page, component: Component, id: string): TaskOnPage {
+  const onPage = `${PREFIX[component]}-${id}`;
+  const title = page.locator(`#${onPage}-title`);
+  return { page, id: onPage, section: page.locator('section', { has: title }).last() };
+}
+
+/** Waits until a task has come to life, as it does when it comes into sight. */
+export async function seeAlive({ page, id }: TaskOnPage): Promise<void> {
+  const title = page.locator(`#${id}-title`);
+  await expect(page.locator('astro-island', { has: title })).toHaveCount(1);
+  await expect(page.locator('astro-island[ssr]', { has: title })).toHaveCount(0);
+}
+
+/** What stands in the prose of a lesson to be walked through, solved and answered, in order. */
+export function worksIn(lesson: string): { readonly component: Component; readonly id: string }[] {
+  const prose = readFileSync(`${ROOT}/lessons/lessons/${lesson}.mdx`, 'utf8');
+  return [...prose.matchAll(/<(Task|Quiz|WalkThrough)\s[^>]*\bid="([a-z][a-z0-9-]*)"/g)].map(
+    ([, component, id = '']) => ({ component: component as Component, id }),
+  );
+}
+
 /**
  * Opens the page of a task at the task itself, so that the first Tab leads into it, and waits until it
  * has come to life.
  */
 export async function openTask(page: Page, component: Component, id: string): Promise<TaskOnPage> {
-  const onPage = `${PREFIX[component]}-${id}`;
-  await page.goto(`${pageOf(component, id)}#${onPage}-title`);
-  const title = page.locator(`#${onPage}-title`);
-  await expect(page.locator('astro-island', { has: title })).toHaveCount(1);
-  await expect(page.locator('astro-island[ssr]', { has: title })).toHaveCount(0);
-  return { page, id: onPage, section: page.locator('section', { has: title }).last() };
+  const task = taskOnPage(page, component, id);
+  await page.goto(`${pageOf(component, id)}#${task.id}-title`);
+  await seeAlive(task);
+  return task;
 }
 
 /** White space as a person sees it: one space. */

@@ -14,7 +14,7 @@ import {
 import { expect } from './fixture.ts';
 
 /** More presses of Tab than any page needs. */
-const MOST_TABS = 400;
+const MOST_TABS = 800;
 
 /**
  * Presses Tab, or Shift+Tab where it lies behind, until an element has the focus. Nothing else moves it.
@@ -131,7 +131,8 @@ async function setByKeyboard(
 ): Promise<void> {
   const { keyboard } = desk.page;
   const { address, kind, owner } = control;
-  await chooseOption(ownerSelect(desk), owner);
+  const owners = ownerSelect(desk);
+  if ((await owners.inputValue()) !== owner) await chooseOption(owners, owner);
   const field = fieldOf(desk, address);
   switch (kind) {
     case 'gain':
@@ -141,10 +142,7 @@ async function setByKeyboard(
       return;
     case 'pan': {
       await tabTo(field);
-      const steps = Math.round((Number(value) - numberAt(now, address)) * 100);
-      for (let step = 0; step < Math.abs(steps); step += 1) {
-        await keyboard.press(steps > 0 ? 'Shift+ArrowRight' : 'Shift+ArrowLeft');
-      }
+      for (const key of panKeys(numberAt(now, address), Number(value))) await keyboard.press(key);
       return;
     }
     case 'switch':
@@ -160,6 +158,21 @@ async function setByKeyboard(
     case 'cord':
       await chooseOption(field, String(value));
   }
+}
+
+/** The keys that turn a pan, from an end if that is shorter. Arrows go 0.05, with Shift 0.01. */
+function panKeys(from: number, to: number): string[] {
+  const steps = (start: number): string[] => {
+    const hundredths = Math.round((to - start) * 100);
+    const side = hundredths > 0 ? 'Right' : 'Left';
+    const [coarse, fine] = [Math.trunc(Math.abs(hundredths) / 5), Math.abs(hundredths) % 5];
+    return [
+      ...Array<string>(coarse).fill(`Arrow${side}`),
+      ...Array<string>(fine).fill(`Shift+Arrow${side}`),
+    ];
+  };
+  const routes = [steps(from), ['Home', ...steps(-1)], ['End', ...steps(1)]];
+  return routes.reduce((best, route) => (route.length < best.length ? route : best));
 }
 
 /** Goes to the chosen one of some radio buttons, as Tab does, and on to another by arrows. */

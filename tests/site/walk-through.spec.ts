@@ -1,56 +1,19 @@
-import type { Locator } from '@playwright/test';
-import {
-  judge,
-  levelAt,
-  levelOf,
-  outputPlace,
-  part,
-  simulate,
-  type WalkThrough,
-} from '../../simulator/index.ts';
-import { levelText, shownSentence } from '../../src/text/index.ts';
-import { course, openTask, plain } from './course-pages.ts';
-import { expect, test } from './fixture.ts';
-import { pressButton } from './keyboard.ts';
+import { course, openTask, pageOf } from './course-pages.ts';
+import { test } from './fixture.ts';
+import { playWalkThrough } from './play-walk-through.ts';
 
-/** The page shows a step: its words, what is heard, and the levels that the simulator computes for its board. */
-async function expectStep(section: Locator, { id, rig, steps }: WalkThrough, index: number) {
-  const step = steps[index];
-  if (!step) throw new RangeError(`Expected a step of ${id}, but got ${index}.`);
-  const setup = { rig, board: step.board };
-  const solution = simulate(setup);
-  await expect(section.locator('.step-count')).toHaveText(`Step ${index + 1} of ${steps.length}`);
-  await expect(section.locator('.step p').nth(1)).toHaveText(plain(step.say));
+const ARTICLE = '/numbers/';
 
-  const heard = step.heard.map((claim) => judge(claim, { setup, solution }));
-  expect(heard.filter(({ holds }) => !holds)).toEqual([]);
-  await expect(section.locator('.heard > li')).toHaveText(
-    heard.map((judgement) => plain(shownSentence(rig, judgement))),
+test(`${ARTICLE}: by keyboard alone, every walk-through says what the simulator computes`, async ({
+  page,
+}) => {
+  const shown = [...course.walkThroughs.values()].filter(
+    ({ id }) => pageOf('WalkThrough', id) === ARTICLE,
   );
-  const rows = rig.outputs.map((output) => {
-    const place = outputPlace(output.id);
-    const places = output.stereo ? [part(place, 'l'), part(place, 'r')] : [place];
-    return [
-      ...places.map((one) => levelAt(solution, one)),
-      ...places.map((one) => levelOf(solution, step.follow, one)),
-    ].map((level) => levelText(level));
-  });
-  await expect(section.locator('.read-outs .leg')).toContainText(rows.flat());
-}
-
-for (const walkThrough of course.walkThroughs.values()) {
-  const { id, steps } = walkThrough;
-  test(`${id}: by keyboard alone, every step says what the simulator computes, forth and back`, async ({
-    page,
-  }) => {
-    const { section } = await openTask(page, 'WalkThrough', id);
-    await expectStep(section, walkThrough, 0);
-    for (let index = 1; index < steps.length; index += 1) {
-      await pressButton(section.getByRole('button', { name: 'Next step' }));
-      await expectStep(section, walkThrough, index);
-    }
-    await expect(section.getByRole('button', { name: 'Next step' })).toBeDisabled();
-    await pressButton(section.getByRole('button', { name: 'Back' }));
-    await expectStep(section, walkThrough, steps.length - 2);
-  });
-}
+  const [first] = shown;
+  if (!first) throw new Error(`Expected walk-throughs on ${ARTICLE}, but found none.`);
+  await openTask(page, 'WalkThrough', first.id);
+  for (const walkThrough of shown) {
+    await test.step(walkThrough.id, () => playWalkThrough(page, walkThrough));
+  }
+});

@@ -1,9 +1,14 @@
-import type { Locator } from '@playwright/test';
-import { type OptionResult, optionResults, type Question } from '../../simulator/index.ts';
+import type { Locator, Page } from '@playwright/test';
+import {
+  type OptionResult,
+  optionResults,
+  type Question,
+  type Quiz,
+} from '../../simulator/index.ts';
 import { optionsOf } from '../../src/components/desk/quiz-options.ts';
 import { resultWord } from '../../src/text/index.ts';
-import { course, openTask, plain } from './course-pages.ts';
-import { expect, test } from './fixture.ts';
+import { plain, seeAlive, taskOnPage } from './course-pages.ts';
+import { expect } from './fixture.ts';
 import { pressButton, tabTo } from './keyboard.ts';
 
 /** What a person reads beside an option: its statement, or its number. */
@@ -50,13 +55,13 @@ async function answerBoth(form: Locator, question: Question): Promise<void> {
   }
 }
 
-for (const quiz of course.quizzes.values()) {
-  test(`${quiz.id}: by keyboard alone, each question says why a wrong answer fails, and passes the simulator's`, async ({
-    page,
-  }) => {
-    const { section } = await openTask(page, 'Quiz', quiz.id);
-    for (const [index, question] of quiz.questions.entries()) {
-      await test.step(question.id, () => answerBoth(section.locator('form').nth(index), question));
-    }
-  });
+/** Answers a quiz by keyboard alone: each question says why a wrong answer fails, and passes the simulator's. */
+export async function playQuiz(page: Page, { id, questions }: Quiz): Promise<void> {
+  const quiz = taskOnPage(page, 'Quiz', id);
+  const { section } = quiz;
+  await tabTo(section.getByRole('radio').first());
+  await seeAlive(quiz);
+  for (const [index, question] of questions.entries()) {
+    await answerBoth(section.locator('form').nth(index), question);
+  }
 }
