@@ -26,7 +26,8 @@ export type { Problem } from './file/input-error.ts';
 export { InputError } from './file/input-error.ts';
 export { nearestNames } from './file/nearest-names.ts';
 export { placeText } from './file/place.ts';
-export { MAX_FILE_LENGTH, readDocument } from './file/read-document.ts';
+export { type FileDocument, MAX_FILE_LENGTH, readDocument } from './file/read-document.ts';
+export { readJson } from './file/read-json.ts';
 export type { Answer, AnswerOf } from './grade/answer.ts';
 export { answerSchema } from './grade/answer.ts';
 export type { Check, Claim, ClaimOf, Probe } from './grade/check.ts';
@@ -45,6 +46,7 @@ export { parseQuiz, quizSchema } from './grade/quiz.ts';
 export { ANSWER_KINDS, rightAnswer } from './grade/right-answer.ts';
 export type { Proof, Scenario } from './grade/scenario.ts';
 export { parseScenario, scenarioSchema } from './grade/scenario.ts';
+export { SIMULATOR_VERSION } from './grade/simulator-version.ts';
 export type {
   CheckResult,
   Heard,
@@ -85,6 +87,7 @@ export { lookAlike } from './puzzle/hunt/reading.ts';
 export type { HuntScore } from './puzzle/hunt/score.ts';
 export { scoreHunt } from './puzzle/hunt/score.ts';
 export type { Suspect } from './puzzle/hunt/suspects.ts';
+export { RandomStream } from './puzzle/random-stream.ts';
 export { SEED } from './puzzle/seed.ts';
 export * from './rig/address.ts';
 export type { BayPoint } from './rig/bay.ts';

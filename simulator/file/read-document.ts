@@ -15,8 +15,14 @@ import { type PlaceInFile, placeText } from './place.ts';
 /** Largest setup, scenario or quiz file that is read, in UTF-16 code units. */
 export const MAX_FILE_LENGTH = 256 * 1024;
 
-const FORBIDDEN_KEYS = new Set(['__proto__', 'constructor', 'prototype']);
-const MAX_DEPTH = 24;
+/** Keys that JavaScript treats specially. */
+export const FORBIDDEN_KEYS: ReadonlySet<string> = new Set([
+  '__proto__',
+  'constructor',
+  'prototype',
+]);
+/** How deep maps and lists may lie in one another. */
+export const MAX_DEPTH = 24;
 const TOO_DEEP = { expected: `at most ${MAX_DEPTH} levels`, found: 'deeper nesting' };
 
 /** A YAML or JSON file as plain data: objects, arrays, strings, booleans, null and finite numbers. */

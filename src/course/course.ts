@@ -12,6 +12,7 @@ import {
   type Scenario,
   type WalkThrough,
 } from '../../simulator/index.ts';
+import { digestOf } from './digest.ts';
 
 /** The folders of the course, and what lies in them. */
 export const FOLDERS = {
@@ -54,6 +55,8 @@ export interface Course {
   readonly quizzes: ReadonlyMap<string, Quiz>;
   readonly walkThroughs: ReadonlyMap<string, WalkThrough>;
   readonly holdings: readonly Holding[];
+  /** Names what its tasks say: a digest of the files of rigs, scenarios and quizzes. */
+  readonly version: string;
 }
 
 const slug = z.string().check(z.regex(/^[a-z][a-z0-9-]*$/), z.maxLength(60));
@@ -127,9 +130,20 @@ export function parseCourse(files: readonly CourseFile[]): CourseReading {
     quizzes: readAll('quiz', (file, text) => parseQuiz(file, text, findRig)),
     walkThroughs: readAll('walk-through', (file, text) => parseWalkThrough(file, text, findRig)),
     holdings,
+    version: digestOf(
+      taskFiles(files)
+        .flatMap(({ path, text }) => [path, text])
+        .join('\n'),
+    ),
   };
   return { course, errors };
 }
+
+/** The files that say what is asked and how it is marked: rigs, scenarios and quizzes. */
+export const taskFiles = (files: readonly CourseFile[]): CourseFile[] =>
+  files.filter(({ path }) =>
+    [FOLDERS.rig, FOLDERS.scenario, FOLDERS.quiz].some((folder) => path.startsWith(`${folder}/`)),
+  );
 
 function readOutline(files: readonly CourseFile[]): z.output<typeof courseSchema> {
   const file = files.find(({ path }) => path === COURSE_FILE);

@@ -48,12 +48,7 @@ async function passed(
     length += value.length;
     if (length > most) {
       await reader.cancel();
-      throw problem(
-        'a link',
-        `at most ${most} bytes of setup`,
-        'more',
-        'Save it as a file instead.',
-      );
+      throw problem('a link', `at most ${most} bytes`, 'more', 'Save it as a file instead.');
     }
     chunks.push(value);
   }

@@ -1,8 +1,9 @@
 import * as fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
 import { InputError, type Setup } from '../../simulator/index.ts';
+import { LONGEST_LINK } from '../../src/share/packed-link.ts';
 import { pack, unpack } from '../../src/share/packing.ts';
-import { LONGEST_LINK, linkTo, setupOfLink } from '../../src/share/setup-link.ts';
+import { linkTo, setupOfLink } from '../../src/share/setup-link.ts';
 import { arbitraryBoard, arbitraryRig } from '../simulator/arbitrary-setup.ts';
 import { smallRoom } from '../simulator/small-room.ts';
 
