@@ -10,7 +10,7 @@ export const itemStream = (assignment: string, learner: string, item: string): R
   new RandomStream(`assignment/${assignment}/learner/${learner}/item/${item}`);
 
 /** How many different drills a class gets of an item whose seeds differ: each is generated and proven once. */
-export const DRILL_VARIANTS = 48;
+export const DRILL_VARIANTS = 24;
 /** A seed hardly ever leads to no drill; then the next is taken. */
 const SEEDS_TRIED = 8;
 

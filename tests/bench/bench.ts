@@ -10,8 +10,10 @@ import {
   type Setup,
   simulate,
 } from '../../simulator/index.ts';
+import { gradeClass } from '../../src/class/gradebook.ts';
 import { readCourse } from '../../src/course/index.ts';
 import { benchSetup } from './bench-setup.ts';
+import { classAssignment, classFiles } from './class-files.ts';
 import { growthExponent, medianMs, onceMs } from './measure.ts';
 import { equationsOf, mathjsRun, mlMatrixRun } from './other-solvers.ts';
 import { sweep } from './sweep.ts';
@@ -29,6 +31,7 @@ const SIZES = [8, 32, 128, 256];
 const COMPARED_SIZE = 32;
 const TASKS = 10;
 const DRILLS = 40;
+const LEARNERS = 1000;
 
 /** A fader moved, the setup simulated, all outputs read. */
 function editToLevels(setup: Setup): (run: number) => void {
@@ -78,6 +81,21 @@ function drillLines(): Line[] {
   );
 }
 
+/** A class is opened, read and marked, each hand-in once, as the gradebook and the command line do it. */
+function gradeClassOnce(): number {
+  const course = readCourse();
+  const assignment = classAssignment(course);
+  const files = classFiles(assignment, course, LEARNERS);
+  return onceMs(() => {
+    const run = gradeClass('bench', assignment, course, files);
+    for (let step = run.next(); ; step = run.next()) {
+      if (!step.done) continue;
+      if (step.value.rows.length === LEARNERS) return;
+      throw new Error(`Expected ${LEARNERS} rows, found ${step.value.rows.length}.`);
+    }
+  });
+}
+
 function measure(): Line[] {
   const setups = SIZES.map((strips) => [strips, benchSetup(strips)] as const);
   const edits = setups.map(([strips, setup]) => [strips, medianMs(editToLevels(setup))] as const);
@@ -121,6 +139,12 @@ function measure(): Line[] {
       value: medianMs(gradeHandIn()),
       unit: 'ms',
       bar: { most: 20 },
+    },
+    {
+      what: `loading and grading ${LEARNERS} hand-ins of ${TASKS} tasks`,
+      value: gradeClassOnce(),
+      unit: 'ms',
+      bar: { most: 20_000 },
     },
     ...drillLines(),
   ];
