@@ -11,9 +11,13 @@ import {
 import { digestOf } from '../course/digest.ts';
 import { canonicalText } from './canonical-text.ts';
 import { line, revision, seed, slug } from './fields.ts';
+import { type FileFormat, refuseOtherFormat } from './file-format.ts';
 
-export const ASSIGNMENT_FORMAT = 'tap-and-sum/assignment';
-export const ASSIGNMENT_VERSION = 1;
+const ASSIGNMENT = {
+  format: 'tap-and-sum/assignment',
+  version: 1,
+  name: 'an assignment',
+} as const satisfies FileFormat;
 
 /** Which drill each learner gets: all the same one, or one that follows from their code. */
 const seedPolicySchema = z.discriminatedUnion('policy', [
@@ -43,8 +47,8 @@ const assignedTaskSchema = z.discriminatedUnion('kind', [
 
 /** The format of an assignment. */
 export const assignmentSchema = z.strictObject({
-  format: z.literal(ASSIGNMENT_FORMAT),
-  version: z.literal(ASSIGNMENT_VERSION),
+  format: z.literal(ASSIGNMENT.format),
+  version: z.literal(ASSIGNMENT.version),
   /** Stays the same when the assignment is corrected. */
   id: slug,
   title: line(120),
@@ -83,7 +87,9 @@ export type AssignedTask = AssignmentItem['task'];
  * @param file its name, for messages. @throws InputError with every problem.
  */
 export function parseAssignment(file: string, text: string): Assignment {
-  const assignment = checkDocument(readDocument(file, text), assignmentSchema);
+  const document = readDocument(file, text);
+  refuseOtherFormat(document, ASSIGNMENT);
+  const assignment = checkDocument(document, assignmentSchema);
   const twice = assignment.items.findIndex(
     ({ id }, index) => assignment.items.findIndex((other) => other.id === id) < index,
   );

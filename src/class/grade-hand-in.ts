@@ -4,18 +4,7 @@ import { type GivenItem, givenItems, type TaskSource } from './given-task.ts';
 import { type GradedItem, ItemMarker } from './grade-item.ts';
 import type { HandIn } from './hand-in.ts';
 import { logDigestOf } from './log-digest.ts';
-
-/** Something that an instructor should know of a hand-in; it changes no mark. */
-export type HandInNote =
-  /** It was made for another wording of the assignment. */
-  | { readonly code: 'other-wording' }
-  /** It was made with another course or simulator than marked it. */
-  | { readonly code: 'other-course' }
-  | { readonly code: 'other-simulator'; readonly made: number; readonly marked: number }
-  /** It has items that the assignment has not; they were not looked at. */
-  | { readonly code: 'unknown-items'; readonly ids: readonly string[] }
-  /** It says that it was handed in before it was begun. */
-  | { readonly code: 'times' };
+import type { HandInNote } from './notes.ts';
 
 /** A hand-in, marked anew. Nothing but plain data, so that it can leave a worker. */
 export interface GradedHandIn {

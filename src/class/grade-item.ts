@@ -10,27 +10,8 @@ import type { Assignment } from './assignment.ts';
 import { canonicalText } from './canonical-text.ts';
 import type { GivenItem, GivenTask } from './given-task.ts';
 import type { HandedItem } from './hand-in.ts';
+import type { ItemNote, NoMark } from './notes.ts';
 import { reasonOf } from './reason.ts';
-
-/** Why an item has no mark but 0. */
-export type NoMark =
-  /** The hand-in has nothing of it, or no answer. */
-  | { readonly code: 'no-answer' }
-  /** What stands there cannot be read, or does not fit the task. */
-  | { readonly code: 'unreadable'; readonly reason: string };
-
-/** Something that an instructor should know of an item; it changes no mark. */
-export type ItemNote =
-  /** The assignment means one revision of the task, and it is marked by another. */
-  | { readonly code: 'assigned-revision'; readonly assigned: number; readonly marked: number }
-  /** It was worked on in one revision, and is marked by another. */
-  | { readonly code: 'worked-revision'; readonly worked: number; readonly marked: number }
-  /** Another drill was worked on than the learner was given; it is marked as the given one. */
-  | { readonly code: 'other-seed'; readonly worked: string; readonly given: string }
-  | { readonly code: 'attempts'; readonly most: number; readonly made: number }
-  | { readonly code: 'hints'; readonly shown: number }
-  /** A locked control was moved, which fails the task. */
-  | { readonly code: 'moved-lock' };
 
 /** An item of a hand-in, marked anew. */
 export interface GradedItem {

@@ -1,3 +1,4 @@
+import { noMarkSentence } from '../text/index.ts';
 import { type Cell, toCsv } from './csv.ts';
 import type { GradedHandIn } from './grade-hand-in.ts';
 import type { GradedItem } from './grade-item.ts';
@@ -44,7 +45,7 @@ const TABLES: Readonly<Record<CsvDepth, (book: Gradebook) => Cell[][]>> = {
         item.claimed,
         item.share,
         yesNo(item.passed),
-        reasonText(item),
+        item.noMark && noMarkSentence(item.noMark),
         item.attempts,
         item.hints,
         item.spentMs / 1000,
@@ -94,8 +95,3 @@ const eachItem = (
   );
 
 const yesNo = (is: boolean): string => (is ? 'yes' : 'no');
-
-function reasonText({ noMark }: GradedItem): string | undefined {
-  if (!noMark) return undefined;
-  return noMark.code === 'no-answer' ? 'no answer' : noMark.reason;
-}

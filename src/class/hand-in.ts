@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import { checkDocument, InputError, readJson } from '../../simulator/index.ts';
 import { count, digest, line, moment, revision, seed, share, slug, span } from './fields.ts';
+import { type FileFormat, refuseOtherFormat } from './file-format.ts';
 import {
   interactionSchema,
   logEventSchema,
@@ -9,8 +10,12 @@ import {
 } from './interaction.ts';
 import { learnerCodeSchema } from './learner-code.ts';
 
-export const HAND_IN_FORMAT = 'tap-and-sum/hand-in';
-export const HAND_IN_VERSION = 1;
+/** How a hand-in begins. */
+export const HAND_IN = {
+  format: 'tap-and-sum/hand-in',
+  version: 1,
+  name: 'a hand-in',
+} as const satisfies FileFormat;
 
 const handedItemSchema = z.strictObject({
   id: slug,
@@ -34,8 +39,8 @@ const handedItemSchema = z.strictObject({
 
 /** The format of a hand-in. No number in it counts: everything is simulated and marked again. */
 export const handInSchema = z.strictObject({
-  format: z.literal(HAND_IN_FORMAT),
-  version: z.literal(HAND_IN_VERSION),
+  format: z.literal(HAND_IN.format),
+  version: z.literal(HAND_IN.version),
   /** The assignment that was done, and what it said. */
   assignment: z.strictObject({ id: slug, digest }),
   /** Version of the course, and of the simulator, that it was done with. */
@@ -59,7 +64,9 @@ export type HandedItem = HandIn['items'][number];
  * @param file its name, for messages. @throws InputError when it is none, or has an item twice.
  */
 export function parseHandIn(file: string, text: string): HandIn {
-  const handIn = checkDocument(readJson(file, text), handInSchema);
+  const document = readJson(file, text);
+  refuseOtherFormat(document, HAND_IN);
+  const handIn = checkDocument(document, handInSchema);
   const ids = handIn.items.map(({ id }) => id);
   const twice = ids.findIndex((id, index) => ids.indexOf(id) < index);
   if (twice < 0) return handIn;

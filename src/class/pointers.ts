@@ -1,14 +1,6 @@
 import { canonicalText } from './canonical-text.ts';
 import type { Gradebook } from './gradebook.ts';
-
-/** Something to look at. It says what is alike, and judges nobody: people also work side by side. */
-export type Pointer =
-  /** The same answer to drills that were not the same, and not right for all of them. */
-  | { readonly code: 'same-answer'; readonly item: string; readonly learners: readonly string[] }
-  /** The same log, to the millisecond. */
-  | { readonly code: 'same-log'; readonly learners: readonly string[] }
-  /** Several hand-ins under one code, and not one name. */
-  | { readonly code: 'names'; readonly learner: string; readonly names: readonly string[] };
+import type { Pointer } from './notes.ts';
 
 /** All controls at their defaults, which many who are at a loss come to by themselves. */
 const UNTOUCHED = canonicalText({ kind: 'board', board: {} });

@@ -24,19 +24,24 @@ export interface Call {
   readonly option: (name: string) => string | undefined;
   readonly every: (name: string) => readonly string[];
   readonly input: StandardInput;
+  /** Says how far a long piece of work is. */
+  readonly tell: Tell;
 }
+
+/** Takes a line that the next one replaces. */
+export type Tell = (line: string) => void;
 
 /** What a command says, and whether all is well. */
 export interface Outcome {
   readonly lines: readonly string[];
-  /** 1: graded and not passed, or complaints. */
-  readonly exitCode?: 0 | 1;
+  /** 1: graded and not passed, or complaints. 3: done, but for files that were set aside. */
+  readonly exitCode?: 0 | 1 | 3;
 }
 
 export interface Command {
   readonly name: string;
   readonly summary: string;
-  /** What it is called with: `SETUP`. */
+  /** What it is called with: `SETUP`. The last can stand for one or more: `FILES...`. */
   readonly operands: readonly string[];
   readonly options: Readonly<Record<string, CommandOption>>;
   /** More about it, line by line. */
@@ -59,7 +64,12 @@ export function usageOf({ name, operands, options }: Command): string {
 }
 
 /** Reads the arguments behind the name of a command. @throws ArgumentError when they do not fit it. */
-export function readCall(command: Command, args: readonly string[], input: StandardInput): Call {
+export function readCall(
+  command: Command,
+  args: readonly string[],
+  input: StandardInput,
+  tell: Tell,
+): Call {
   const options = Object.fromEntries(
     Object.entries(command.options).map(([name, { type, multiple = false }]) => [
       name,
@@ -95,6 +105,7 @@ export function readCall(command: Command, args: readonly string[], input: Stand
     option: (name) => given.get(name)?.at(-1),
     every: (name) => given.get(name) ?? [],
     input,
+    tell,
   };
 }
 
@@ -119,7 +130,7 @@ function checkOperands(command: Command, found: readonly string[]): void {
   const missing = wanted[found.length];
   if (missing) throw new ArgumentError(where(command), missing, 'nothing', hint(command));
   const surplus = found[wanted.length];
-  if (surplus === undefined) return;
+  if (surplus === undefined || wanted.at(-1)?.endsWith('...')) return;
   const expected = wanted.length === 0 ? 'no argument' : `only ${wanted.join(' ')}`;
   throw new ArgumentError(where(command), expected, `"${surplus}" as well`, hint(command));
 }

@@ -3,7 +3,7 @@ import { tableLines } from './terminal.ts';
 
 /** The help of the whole command line. */
 export const helpLines = (commands: readonly Command[]): string[] => [
-  'desk: the simulator without its drawing. Nothing is written.',
+  'desk: the simulator without its drawing. Nothing is written but what grade-class is told to.',
   '',
   'Usage: npm run -s desk -- COMMAND ...',
   '',
@@ -12,7 +12,7 @@ export const helpLines = (commands: readonly Command[]): string[] => [
   ),
   '',
   'SETUP is a YAML or JSON file, or - for standard input.',
-  'COMMAND --help says more. Exit codes: 0 done, 1 graded and not passed, 2 bad input.',
+  'COMMAND --help says more. Exit codes: 0 done, 1 graded and not passed, 2 bad input, 3 files set aside.',
 ];
 
 /** The help of one command. */

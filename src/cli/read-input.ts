@@ -52,7 +52,8 @@ export const pathOf = (name: string): string =>
     ? resolve(process.env['INIT_CWD'] ?? '.', name)
     : resolve(name);
 
-const FOUND: Readonly<Record<string, string>> = {
+/** What a system error of reading a file means, by its code. */
+export const FOUND: Readonly<Record<string, string>> = {
   ENOENT: 'no such file',
   EISDIR: 'a folder',
   EACCES: 'one that may not be read',
@@ -80,5 +81,5 @@ const tooLarge = (file: string, found: string): InputError =>
 const unusable = (file: string, expected: string, found: string, hint?: string): InputError =>
   new InputError(file, [{ place: '', expected, found, ...(hint ? { hint } : {}) }]);
 
-const isSystemError = (error: unknown): error is Error & { readonly code: string } =>
+export const isSystemError = (error: unknown): error is Error & { readonly code: string } =>
   error instanceof Error && 'code' in error && typeof error.code === 'string';

@@ -1,11 +1,12 @@
 import { InputError, nearestNames } from '../../simulator/index.ts';
 import { ArgumentError } from './argument-error.ts';
-import { type Command, type Outcome, readCall, type StandardInput } from './command.ts';
+import { type Command, type Outcome, readCall, type StandardInput, type Tell } from './command.ts';
 import { checkLessons } from './commands/check-lessons.ts';
 import { controls } from './commands/controls.ts';
 import { drill } from './commands/drill.ts';
 import { findings } from './commands/findings.ts';
 import { grade } from './commands/grade.ts';
+import { gradeClass } from './commands/grade-class.ts';
 import { hunt } from './commands/hunt.ts';
 import { levels } from './commands/levels.ts';
 import { paths } from './commands/paths.ts';
@@ -20,6 +21,7 @@ const COMMANDS: readonly Command[] = [
   findings,
   start,
   grade,
+  gradeClass,
   hunt,
   controls,
   checkLessons,
@@ -29,16 +31,24 @@ const COMMANDS: readonly Command[] = [
 
 /** What the command line says on either stream, and the code that it ends with. */
 export interface DeskResult {
-  /** 0 done, 1 graded and not passed, 2 bad input. */
-  readonly exitCode: 0 | 1 | 2;
+  /** 0 done, 1 graded and not passed, 2 bad input, 3 done but for files that were set aside. */
+  readonly exitCode: 0 | 1 | 2 | 3;
   readonly stdout: string;
   readonly stderr: string;
 }
 
-/** Runs the command line. Never throws because of what it was given. */
-export async function runDesk(args: readonly string[], input: StandardInput): Promise<DeskResult> {
+/**
+ * Runs the command line. Never throws because of what it was given.
+ *
+ * @param tell takes how far it is, while it runs.
+ */
+export async function runDesk(
+  args: readonly string[],
+  input: StandardInput,
+  tell: Tell = () => {},
+): Promise<DeskResult> {
   try {
-    const { lines, exitCode = 0 } = await run(args, input);
+    const { lines, exitCode = 0 } = await run(args, input, tell);
     return { exitCode, stdout: textOf(lines), stderr: '' };
   } catch (error) {
     const complaints = complaintsIn(error);
@@ -47,7 +57,11 @@ export async function runDesk(args: readonly string[], input: StandardInput): Pr
   }
 }
 
-async function run([name, ...rest]: readonly string[], input: StandardInput): Promise<Outcome> {
+async function run(
+  [name, ...rest]: readonly string[],
+  input: StandardInput,
+  tell: Tell,
+): Promise<Outcome> {
   if (name === '--help' || name === 'help') return { lines: helpLines(COMMANDS) };
   const names = COMMANDS.map((command) => command.name);
   const command = COMMANDS.find((one) => one.name === name);
@@ -58,7 +72,7 @@ async function run([name, ...rest]: readonly string[], input: StandardInput): Pr
   }
   const options = rest.includes('--') ? rest.slice(0, rest.indexOf('--')) : rest;
   if (options.includes('--help')) return { lines: commandHelpLines(command) };
-  return command.run(readCall(command, rest, input));
+  return command.run(readCall(command, rest, input, tell));
 }
 
 /** What is wrong with what was given, line by line; nothing when it is the program that is at fault. */

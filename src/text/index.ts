@@ -1,6 +1,12 @@
 /** Codes and numbers of the simulator as people read them. Every wording stands here once. */
 
 export { claimSentence, heardSentence, probeText, shownSentence } from './claims.ts';
+export {
+  handInNoteSentence,
+  itemNoteSentence,
+  noMarkSentence,
+  pointerSentence,
+} from './class.ts';
 export { cutSentence, elsewhereSentences, shortOption } from './desk-states.ts';
 export { differenceLines, type LevelDifference, levelDifferences } from './differences.ts';
 export { DRILL_NAMES } from './drill-names.ts';

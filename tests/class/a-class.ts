@@ -1,7 +1,7 @@
 import { type Board, boardData, optionResults } from '../../simulator/index.ts';
 import { type Assignment, assignmentDigest, parseAssignment } from '../../src/class/assignment.ts';
 import { type GivenTask, givenItems } from '../../src/class/given-task.ts';
-import { HAND_IN_FORMAT, HAND_IN_VERSION, type HandIn } from '../../src/class/hand-in.ts';
+import { HAND_IN, type HandIn } from '../../src/class/hand-in.ts';
 import { readCourse } from '../../src/course/index.ts';
 
 /** A class that does an assignment with an item of every kind. */
@@ -64,8 +64,8 @@ export function handInOf(
   assignment: Assignment = ASSIGNMENT,
 ): HandIn {
   return {
-    format: HAND_IN_FORMAT,
-    version: HAND_IN_VERSION,
+    format: HAND_IN.format,
+    version: HAND_IN.version,
     assignment: { id: assignment.id, digest: assignmentDigest(assignment) },
     course: COURSE.version,
     simulator: 1,

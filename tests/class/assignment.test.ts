@@ -34,7 +34,7 @@ describe('parseAssignment()', () => {
   });
 
   test.each([
-    [{ ...ASSIGNMENT, version: 2 }, 'version', 'one of 1'],
+    [{ ...ASSIGNMENT, version: 2 }, 'version', 'version 1 or an earlier one'],
     [{ ...ASSIGNMENT, passPercent: 101 }, 'passPercent', 'at most 100'],
     [{ ...ASSIGNMENT, items: [] }, 'items', 'at least 1 entries'],
     [{ ...ASSIGNMENT, more: 1 }, 'more', 'a key of the format'],
