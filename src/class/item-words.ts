@@ -1,5 +1,4 @@
-import type { Question } from '../../simulator/index.ts';
-import { claimSentence, DRILL_NAMES } from '../text/index.ts';
+import { claimSentence, DRILL_NAMES, optionsOf } from '../text/index.ts';
 import type { GivenItem } from './given-task.ts';
 
 /** How an item is called, and what was asked in it. */
@@ -8,7 +7,7 @@ export interface ItemWords {
   readonly title: string;
   /** What each part asks, by its id; empty where learners have drills of their own. */
   readonly parts: Readonly<Record<string, string>>;
-  /** What each option says, by its id, where options are statements. */
+  /** What each option says, by its id; empty where a task has none. */
   readonly options: Readonly<Record<string, string>>;
 }
 
@@ -23,19 +22,16 @@ export function itemWords(given: GivenItem): ItemWords {
   const found = given.taskOf('');
   if (found.kind === 'question') {
     const { task: question } = found;
+    const options = Object.fromEntries(optionsOf(question).map((one) => [one.id, one.text]));
     return {
       id,
       title: `${title}: ${question.id.replaceAll('-', ' ')}`,
-      parts: { [question.id]: question.ask },
-      options: optionWords(question),
+      // A part is the question itself, or one of its options where each is asked by itself.
+      parts: { ...options, [question.id]: question.ask },
+      options,
     };
   }
   const { rig, checks } = found.task;
   const parts = checks.map((check) => [check.id, claimSentence(rig, check.claim)] as const);
   return { id, title: title ?? id, parts: Object.fromEntries(parts), options: {} };
 }
-
-const optionWords = (question: Question): Record<string, string> =>
-  question.kind === 'statements'
-    ? Object.fromEntries(question.options.map(({ id, text }) => [id, text]))
-    : {};

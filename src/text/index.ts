@@ -78,6 +78,7 @@ export {
   spokenGain,
   spokenLevel,
 } from './quantities.ts';
+export { type OptionText, optionsOf } from './question-options.ts';
 export { reasonSentence } from './reasons.ts';
 export { type PatchLine, patchLines, type RecallGroup, recallGroups } from './recall.ts';
 export { refusalSentence } from './refusals.ts';

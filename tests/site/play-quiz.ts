@@ -5,8 +5,8 @@ import {
   type Question,
   type Quiz,
 } from '../../simulator/index.ts';
-import { optionsOf } from '../../src/components/desk/quiz-options.ts';
 import { resultWord } from '../../src/text/index.ts';
+import { optionsOf } from '../../src/text/question-options.ts';
 import { plain, seeAlive, taskOnPage } from './course-pages.ts';
 import { expect } from './fixture.ts';
 import { pressButton, tabTo } from './keyboard.ts';

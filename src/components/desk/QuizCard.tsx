@@ -3,10 +3,10 @@ import { type Question, simulate } from '../../../simulator/index.ts';
 import { layOut } from '../../drawing/lay-out.ts';
 import type { TaskName } from '../../progress/task-record.ts';
 import { scaleIn, sourceName } from '../../text/index.ts';
+import type { OptionText } from '../../text/question-options.ts';
 import { DeskDrawing } from './DeskDrawing.tsx';
 import { NotThereYet } from './NotThereYet.tsx';
 import { ownersOnWay } from './owners-to-show.ts';
-import type { OptionText } from './quiz-options.ts';
 import { type Scene, stillScene } from './scene.ts';
 import { useJudging } from './use-judging.ts';
 

@@ -1,20 +1,13 @@
 import type { DrillAsk } from '../../share/drill-link.ts';
+import { startWorker } from '../start-worker.ts';
 import type { DrillAnswer } from './drill-worker.ts';
 import address from './drill-worker.ts?worker&url';
-
-/** What makes addresses of scripts that a page may start, in browsers that ask for it. */
-interface ScriptAddresses {
-  createPolicy(
-    name: string,
-    rules: { createScriptURL: (address: string) => string },
-  ): { createScriptURL(address: string): string };
-}
 
 let worker: Worker | undefined;
 
 /** Asks for a drill. Rejects when the worker cannot be fetched or breaks; the next who asks starts another. */
 export function askForDrill(ask: DrillAsk): Promise<DrillAnswer> {
-  worker ??= new Worker(trusted(address), { type: 'module' });
+  worker ??= startWorker(address);
   const asked = worker;
   return new Promise((resolve, reject) => {
     const stop = new AbortController();
@@ -42,17 +35,3 @@ export function askForDrill(ask: DrillAsk): Promise<DrillAnswer> {
     asked.postMessage(ask);
   });
 }
-
-/** The address of the worker as one that the page may start: this one alone. */
-function trusted(only: string): string {
-  const { trustedTypes } = globalThis as { trustedTypes?: ScriptAddresses };
-  if (!trustedTypes) return only;
-  policy ??= trustedTypes.createPolicy('tap-and-sum-drills', {
-    createScriptURL: (wanted) => {
-      if (wanted === only) return wanted;
-      throw new TypeError(`Expected the address ${only}, but got ${wanted}.`);
-    },
-  });
-  return policy.createScriptURL(only);
-}
-let policy: ReturnType<ScriptAddresses['createPolicy']> | undefined;
