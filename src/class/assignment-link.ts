@@ -1,8 +1,9 @@
 import { type PackedLink, packLink, unpackLink } from '../share/packed-link.ts';
 import { type Assignment, parseAssignment } from './assignment.ts';
+import { ASSIGNMENT_FRAGMENT } from './assignment-fragment.ts';
 
 const ASSIGNMENT_LINK: PackedLink = {
-  fragment: '#assignment=',
+  fragment: ASSIGNMENT_FRAGMENT,
   version: 1,
   holds: 'assignment',
   tooLongSince: 'much text, or scenarios of your own',
@@ -12,16 +13,10 @@ const ASSIGNMENT_LINK: PackedLink = {
 export const assignmentLink = (assignment: Assignment): Promise<string> =>
   packLink(ASSIGNMENT_LINK, JSON.stringify(assignment));
 
-/** What of an address, or of a text that one pasted, is the link of an assignment; nothing when none is in it. */
-export function assignmentFragment(address: string): string | undefined {
-  const at = address.indexOf(ASSIGNMENT_LINK.fragment);
-  return at < 0 ? undefined : address.slice(at).trim();
-}
-
 /**
  * Reads the link of an assignment.
  *
- * @param fragment what {@link assignmentFragment} gives.
+ * @param fragment what `assignmentFragment` gives.
  * @throws InputError when it is too long, damaged, from a newer version, or holds no assignment.
  */
 export const assignmentOfLink = async (fragment: string): Promise<Assignment> =>

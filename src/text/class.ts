@@ -1,5 +1,5 @@
 import type { HandInNote, ItemNote, NoMark, Pointer } from '../class/notes.ts';
-import { counted, listed, sentence } from './sentence.ts';
+import { counted, listed, listedFirst, sentence } from './sentence.ts';
 
 /** Why an item has no mark. */
 export const noMarkSentence = (noMark: NoMark): string =>
@@ -49,4 +49,35 @@ export function pointerSentence(pointer: Pointer, titleOf: (item: string) => str
     case 'names':
       return `Hand-ins under the code ${pointer.learner} bear different names: ${listed(pointer.names)}.`;
   }
+}
+
+const MOST_NAMED = 8;
+
+/** Learners in a row; of many only the first ones. */
+export const learnersText = (learners: readonly string[]): string =>
+  listedFirst(learners, MOST_NAMED);
+
+/** How long something was open: `12 min 5 s`, `40 s`. @param ms milliseconds. */
+export function spentText(ms: number): string {
+  const seconds = Math.round(ms / 1000);
+  const [minutes, rest] = [Math.floor(seconds / 60), seconds % 60];
+  if (minutes === 0) return `${rest} s`;
+  return rest === 0 ? `${minutes} min` : `${minutes} min ${rest} s`;
+}
+
+/** Bounds of a useful difficulty, and of a good discrimination, as handbooks of test theory give them. */
+const USEFUL = { least: 0.4, most: 0.8 };
+const GOOD = 0.3;
+
+/** What a difficulty means, in a word. */
+export function difficultyWord(difficulty: number): string {
+  if (difficulty < USEFUL.least) return 'hard';
+  return difficulty > USEFUL.most ? 'easy' : 'useful';
+}
+
+/** What a discrimination means, in a word. */
+export function discriminationWord(discrimination: number | undefined): string {
+  if (discrimination === undefined) return 'all scored alike';
+  if (discrimination < 0) return 'look at this item';
+  return discrimination < GOOD ? 'weak' : 'good';
 }

@@ -2,10 +2,14 @@
 
 export { claimSentence, heardSentence, probeText, shownSentence } from './claims.ts';
 export {
+  difficultyWord,
+  discriminationWord,
   handInNoteSentence,
   itemNoteSentence,
+  learnersText,
   noMarkSentence,
   pointerSentence,
+  spentText,
 } from './class.ts';
 export { cutSentence, elsewhereSentences, shortOption } from './desk-states.ts';
 export { differenceLines, type LevelDifference, levelDifferences } from './differences.ts';

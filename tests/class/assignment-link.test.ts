@@ -1,10 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { InputError } from '../../simulator/index.ts';
-import {
-  assignmentFragment,
-  assignmentLink,
-  assignmentOfLink,
-} from '../../src/class/assignment-link.ts';
+import { assignmentFragment } from '../../src/class/assignment-fragment.ts';
+import { assignmentLink, assignmentOfLink } from '../../src/class/assignment-link.ts';
 import { LONGEST_LINK } from '../../src/share/packed-link.ts';
 import { ASSIGNMENT } from './a-class.ts';
 

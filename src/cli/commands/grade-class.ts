@@ -1,7 +1,8 @@
 import { existsSync } from 'node:fs';
 import { writeFile } from 'node:fs/promises';
 import { type Assignment, parseAssignment } from '../../class/assignment.ts';
-import { assignmentFragment, assignmentOfLink } from '../../class/assignment-link.ts';
+import { assignmentFragment } from '../../class/assignment-fragment.ts';
+import { assignmentOfLink } from '../../class/assignment-link.ts';
 import {
   type DroppedFile,
   type Gradebook,
