@@ -1,4 +1,4 @@
-import { useId, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { assignmentFragment } from '../../class/assignment-fragment.ts';
 
 interface Props {
@@ -9,7 +9,7 @@ interface Props {
 export function AssignmentLinkField({ onLink }: Props) {
   const [text, setText] = useState('');
   const [isBad, setBad] = useState(false);
-  const id = useId();
+  const id = 'assignment-link';
   return (
     <form
       class="link-field"

@@ -1,4 +1,4 @@
-import { useId, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import type { Gradebook } from '../../class/gradebook.ts';
 import { LearnerReport } from './LearnerReport.tsx';
 
@@ -7,7 +7,7 @@ const EVERYBODY = '*';
 /** Reports of learners, one at a time or all of them, to be looked at or printed. */
 export function Reports({ book }: { book: Gradebook }) {
   const [chosen, setChosen] = useState('');
-  const id = useId();
+  const id = 'report-of';
   const shown = book.rows.filter(({ learner }) => chosen === EVERYBODY || learner === chosen);
   return (
     <section class="reports" aria-labelledby={`${id}-title`}>
