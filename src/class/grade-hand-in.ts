@@ -18,7 +18,7 @@ export interface GradedHandIn {
   readonly items: readonly GradedItem[];
   /** Of all points, from 0 to 1. */
   readonly share: number;
-  /** What the shares that were claimed come to; nothing when none was claimed. */
+  /** What the shares that were claimed come to; nothing when one is missing. */
   readonly claimed?: number;
   readonly passed: boolean;
   readonly notes: readonly HandInNote[];
@@ -55,7 +55,9 @@ export class Grader {
     const handed = new Map(handIn.items.map((item) => [item.id, item]));
     const items = this.#markers.map((marker) => marker.mark(learner, handed.get(marker.id)));
     const share = weighted(items, (item) => item.share);
-    const isClaimed = items.some(({ claimed }) => claimed !== undefined);
+    const isClaimed = items.every(
+      ({ claimed, noMark }) => claimed !== undefined || noMark?.code === 'no-answer',
+    );
     const logDigest = logDigestOf(handIn);
     return {
       file,

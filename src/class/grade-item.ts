@@ -1,6 +1,7 @@
 import {
   type Answer,
   answerSchema,
+  boardData,
   checkDocument,
   InputError,
   type MarkedPart,
@@ -11,6 +12,7 @@ import { canonicalText } from './canonical-text.ts';
 import type { GivenItem, GivenTask } from './given-task.ts';
 import type { HandedItem } from './hand-in.ts';
 import type { ItemNote, NoMark } from './notes.ts';
+import { partWords } from './part-words.ts';
 import { reasonOf } from './reason.ts';
 
 /** An item of a hand-in, marked anew. */
@@ -28,8 +30,13 @@ export interface GradedItem {
   readonly notes: readonly ItemNote[];
   /** The option that was chosen, where the answer is one. */
   readonly option?: string;
-  /** The answer as text, the same for the same answer; nothing where there is none that can be read. */
+  /**
+   * The answer as text, the same for the same answer; nothing where there is none that can be read, or where
+   * it is how the task begins.
+   */
   readonly answer?: string;
+  /** What each part asks, by its id, where the learner has a drill of their own. */
+  readonly asked?: Readonly<Record<string, string>>;
   /** Seed of the learner's drill. */
   readonly seed?: string;
   readonly attempts: number;
@@ -56,6 +63,7 @@ export class ItemMarker {
   readonly #given: GivenItem;
   readonly #assignment: Assignment;
   readonly #known = new WeakMap<GivenTask, Map<string, Marking>>();
+  readonly #words = new WeakMap<GivenTask, Readonly<Record<string, string>>>();
 
   constructor(given: GivenItem, assignment: Assignment) {
     this.id = given.item.id;
@@ -77,7 +85,7 @@ export class ItemMarker {
         ...(hasMovedLock ? [{ code: 'moved-lock' as const }] : []),
         ...this.#notes(given, handed),
       ],
-      ...(given.kind === 'drill' ? { seed: given.task.seed } : {}),
+      ...(given.kind === 'drill' ? { seed: given.task.seed, asked: this.#asked(given) } : {}),
       attempts,
       hints,
       spentMs,
@@ -92,6 +100,12 @@ export class ItemMarker {
     const marking = known.get(text) ?? markingOf(this.id, given, handed.answer, text);
     known.set(text, marking);
     return marking;
+  }
+
+  #asked(given: GivenTask): Readonly<Record<string, string>> {
+    const asked = this.#words.get(given) ?? partWords(given);
+    this.#words.set(given, asked);
+    return asked;
   }
 
   #notes(given: GivenTask, handed: HandedItem | undefined): ItemNote[] {
@@ -118,7 +132,8 @@ export class ItemMarker {
   }
 }
 
-function markingOf(id: string, { task }: GivenTask, data: unknown, text: string): Marking {
+function markingOf(id: string, given: GivenTask, data: unknown, text: string): Marking {
+  const { task } = given;
   const where = `The answer to ${id}`;
   let answer: Answer;
   try {
@@ -128,7 +143,7 @@ function markingOf(id: string, { task }: GivenTask, data: unknown, text: string)
       share: of > 0 ? score / of : 0,
       passed,
       parts,
-      answer: text,
+      ...(text === startText(given) ? {} : { answer: text }),
       ...(answer.kind === 'option' ? { option: answer.option } : {}),
       hasMovedLock: score === 0 && parts.some((part) => part.passed),
     };
@@ -137,3 +152,7 @@ function markingOf(id: string, { task }: GivenTask, data: unknown, text: string)
     return { ...NO_ANSWER, noMark: { code: 'unreadable', reason: reasonOf(error) } };
   }
 }
+
+/** The answer of somebody who did nothing, as text. */
+const startText = ({ kind, task }: GivenTask): string | undefined =>
+  kind === 'question' ? undefined : canonicalText({ kind: 'board', board: boardData(task.start) });

@@ -1,5 +1,6 @@
-import { claimSentence, DRILL_NAMES, optionsOf } from '../text/index.ts';
+import { DRILL_NAMES } from '../text/index.ts';
 import type { GivenItem } from './given-task.ts';
+import { optionWords, partWords } from './part-words.ts';
 
 /** How an item is called, and what was asked in it. */
 export interface ItemWords {
@@ -11,27 +12,31 @@ export interface ItemWords {
   readonly options: Readonly<Record<string, string>>;
 }
 
-export function itemWords(given: GivenItem): ItemWords {
-  const { item, title } = given;
-  const { task } = item;
-  const { id } = item;
-  if (task.kind === 'drill') {
-    const name = `${DRILL_NAMES[task.concept]}, level ${task.level}`;
-    return { id, title: name, parts: {}, options: {} };
+export function itemWords({ item, title, taskOf }: GivenItem): ItemWords {
+  const { id, task } = item;
+  if (task.kind === 'drill' && task.seeds.policy === 'each') {
+    return { id, title: drillTitle(task), parts: {}, options: {} };
   }
-  const found = given.taskOf('');
-  if (found.kind === 'question') {
-    const { task: question } = found;
-    const options = Object.fromEntries(optionsOf(question).map((one) => [one.id, one.text]));
-    return {
-      id,
-      title: `${title}: ${question.id.replaceAll('-', ' ')}`,
-      // A part is the question itself, or one of its options where each is asked by itself.
-      parts: { ...options, [question.id]: question.ask },
-      options,
-    };
+  // All learners have the same one.
+  const given = taskOf('');
+  const parts = partWords(given);
+  const options = optionWords(given);
+  if (task.kind === 'drill') return { id, title: drillTitle(task), parts, options };
+  if (given.kind === 'question') {
+    const name = given.task.id.replaceAll('-', ' ');
+    return { id, title: `${title}: ${name}`, parts, options };
   }
-  const { rig, checks } = found.task;
-  const parts = checks.map((check) => [check.id, claimSentence(rig, check.claim)] as const);
-  return { id, title: title ?? id, parts: Object.fromEntries(parts), options: {} };
+  return { id, title: title ?? id, parts, options };
 }
+
+const drillTitle = ({
+  concept,
+  level,
+}: {
+  readonly concept: keyof typeof DRILL_NAMES;
+  readonly level: number;
+}): string => `${DRILL_NAMES[concept]}, level ${level}`;
+
+/** What a part asks; its id in plain letters where each learner was asked something else. */
+export const partTextIn = (words: ItemWords | undefined, id: string): string =>
+  words?.parts[id] ?? id.replaceAll('-', ' ');

@@ -3,7 +3,11 @@ import { counted, listed, listedFirst, sentence } from './sentence.ts';
 
 /** Why an item has no mark. */
 export const noMarkSentence = (noMark: NoMark): string =>
-  noMark.code === 'no-answer' ? 'There is no answer.' : sentence(noMark.reason);
+  noMark.code === 'no-answer' ? 'There is no answer.' : noMark.reason;
+
+/** The same in a word, for a table. */
+export const noMarkText = ({ code }: NoMark): string =>
+  code === 'no-answer' ? 'no answer' : 'unreadable';
 
 /** What an instructor should know of an item of a hand-in. */
 export function itemNoteSentence(note: ItemNote): string {

@@ -8,6 +8,7 @@ export {
   itemNoteSentence,
   learnersText,
   noMarkSentence,
+  noMarkText,
   pointerSentence,
   spentText,
 } from './class.ts';

@@ -210,21 +210,39 @@ describe('a forged hand-in', () => {
     };
   };
 
-  test('with anything anywhere is refused in words, or has no more than its answers are worth', () => {
-    const plain: unknown = JSON.parse(handInText(honest));
-    const places = placesIn(plain).filter((place) => !place.includes('learner'));
+  /** A hand-in with something else at a place is marked; nothing when it is refused in words. */
+  const gradedWith = (place: readonly (string | number)[], value: unknown) => {
+    try {
+      return gradeText(JSON.stringify(replaced(JSON.parse(handInText(honest)), place, value)));
+    } catch (error) {
+      expect(error).toBeInstanceOf(InputError);
+      return undefined;
+    }
+  };
+  const places = placesIn(JSON.parse(handInText(honest))).filter(
+    (place) => !place.includes('learner'),
+  );
+
+  test('with anything anywhere but in its answers is refused, or has no more than they are worth', () => {
+    const elsewhere = places.filter((place) => !place.includes('answer'));
     fc.assert(
-      fc.property(fc.constantFrom(...places), fc.jsonValue({ maxDepth: 3 }), (place, value) => {
-        try {
-          const graded = gradeText(JSON.stringify(replaced(plain, place, value)));
-          // What stands at a control can be right by chance, but none of these boards passes.
-          expect(graded.passed).toBe(false);
-          expect(graded.share).toBeLessThan(0.6);
-        } catch (error) {
-          expect(error).toBeInstanceOf(InputError);
-        }
+      fc.property(fc.constantFrom(...elsewhere), fc.jsonValue({ maxDepth: 3 }), (place, value) => {
+        expect(gradedWith(place, value)?.share ?? 0).toBeLessThanOrEqual(honestShare);
       }),
       { numRuns: 300 },
+    );
+  });
+
+  test('with anything in an answer is refused, or has another mark for this item alone', () => {
+    const honestItems = GRADER.grade('h', honest).items;
+    const inAnswers = places.filter((place) => place.includes('answer'));
+    fc.assert(
+      fc.property(fc.constantFrom(...inAnswers), fc.jsonValue({ maxDepth: 3 }), (place, value) => {
+        const items = gradedWith(place, value)?.items ?? honestItems;
+        const others = (list: typeof items) => list.filter((_, at) => at !== place[1]);
+        expect(others(items)).toEqual(others(honestItems));
+      }),
+      { numRuns: 200 },
     );
   });
 

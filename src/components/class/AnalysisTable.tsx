@@ -1,5 +1,6 @@
 import type { Gradebook } from '../../class/gradebook.ts';
 import { analyse, type CommonMiss } from '../../class/item-analysis.ts';
+import { partTextIn } from '../../class/item-words.ts';
 import { titleIn } from '../../class/remarks.ts';
 import { counted, difficultyWord, discriminationWord, spentText } from '../../text/index.ts';
 
@@ -38,7 +39,7 @@ export function AnalysisTable({ book }: { book: Gradebook }) {
                   {discrimination === undefined ? '' : figure(discrimination)}{' '}
                   {discriminationWord(discrimination)}
                 </td>
-                <td>{commonMiss ? missText(book, id, commonMiss) : 'none'}</td>
+                <td class="words">{commonMiss ? missText(book, id, commonMiss) : 'none'}</td>
                 <td>{spentText(spentMs)}</td>
               </tr>
             ))}
@@ -78,6 +79,6 @@ const figure = (value: number): string => value.toFixed(2).replace('-', '−');
 
 function missText(book: Gradebook, item: string, { code, id, count }: CommonMiss): string {
   const words = book.words.find((one) => one.id === item);
-  const said = (code === 'option' ? words?.options[id] : words?.parts[id]) ?? id;
+  const said = (code === 'option' && words?.options[id]) || partTextIn(words, id);
   return `${said} (${counted(count, 'learner')})`;
 }

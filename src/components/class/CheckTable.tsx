@@ -1,5 +1,6 @@
 import type { Gradebook } from '../../class/gradebook.ts';
 import { itemTable } from '../../class/item-table.ts';
+import { partTextIn } from '../../class/item-words.ts';
 import { titleIn } from '../../class/remarks.ts';
 
 /** A row for each check of each item: who met it. The items head their groups. */
@@ -24,7 +25,7 @@ export function CheckTable({ book }: { book: Gradebook }) {
             {parts.map((part) => (
               <tr key={part.id}>
                 <th scope="row" class="check">
-                  {book.words[index]?.parts[part.id] ?? part.id}
+                  {partTextIn(book.words[index], part.id)}
                 </th>
                 <td>{part.weight}</td>
                 <td>

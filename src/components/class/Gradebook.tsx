@@ -45,7 +45,7 @@ export function Gradebook() {
           </p>
         </DropZone>
       </div>
-      <div role="status">
+      <div role="status" class="screen-only">
         {!grading && problems.length > 0 && (
           <>
             <p class="problem">That cannot be used.{book ? ' The marks stay as they were.' : ''}</p>

@@ -14,7 +14,7 @@ export function ItemTable({ book }: { book: Gradebook }) {
             <th scope="col">Weight</th>
             <th scope="col">Passed by</th>
             <th scope="col">Mean mark</th>
-            <th scope="col">Without an answer</th>
+            <th scope="col">Without a mark</th>
           </tr>
         </thead>
         <tbody>

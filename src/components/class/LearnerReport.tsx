@@ -1,7 +1,7 @@
 import type { GradedHandIn } from '../../class/grade-hand-in.ts';
 import type { GradedItem } from '../../class/grade-item.ts';
 import type { Gradebook } from '../../class/gradebook.ts';
-import type { ItemWords } from '../../class/item-words.ts';
+import { type ItemWords, partTextIn } from '../../class/item-words.ts';
 import {
   handInNoteSentence,
   itemNoteSentence,
@@ -55,7 +55,7 @@ function ItemReport({ item, words }: { item: GradedItem; words: ItemWords | unde
       <ul>
         {item.parts.map(({ id, passed }) => (
           <li key={id}>
-            <strong>{resultWord(passed)}:</strong> {words?.parts[id] ?? id}
+            <strong>{resultWord(passed)}:</strong> {item.asked?.[id] ?? partTextIn(words, id)}
           </li>
         ))}
       </ul>

@@ -1,11 +1,11 @@
 import type { Gradebook } from '../../class/gradebook.ts';
-import { resultWord } from '../../text/index.ts';
+import { noMarkText, resultWord } from '../../text/index.ts';
 import { ShareText } from './ShareText.tsx';
 
 /** A row for each learner: the mark, and what came of each item. */
 export function LearnerTable({ book: { rows, words } }: { book: Gradebook }) {
   return (
-    <section class="scroll-x" tabIndex={0} aria-label="Marks by learner">
+    <section class="scroll-x scroll-long" tabIndex={0} aria-label="Marks by learner">
       <table class="marks">
         <thead>
           <tr>
@@ -32,9 +32,8 @@ export function LearnerTable({ book: { rows, words } }: { book: Gradebook }) {
               </td>
               {items.map((item) => (
                 <td key={item.id}>
-                  {item.noMark && item.claimed === undefined ? (
-                    'no answer'
-                  ) : (
+                  {item.noMark && <span class="no-mark">{noMarkText(item.noMark)}</span>}
+                  {(!item.noMark || item.claimed !== undefined) && (
                     <ShareText share={item.share} claimed={item.claimed} />
                   )}
                 </td>

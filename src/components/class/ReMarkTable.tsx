@@ -21,7 +21,7 @@ export function ReMarkTable({ before, after }: Props) {
       {marks.length === 0 ? (
         <p>The correction changes nobody’s mark.</p>
       ) : (
-        <section class="scroll-x" tabIndex={0} aria-label="Marks before and after">
+        <section class="scroll-x scroll-long" tabIndex={0} aria-label="Marks before and after">
           <table class="marks">
             <thead>
               <tr>
