@@ -4,6 +4,7 @@ import {
   type DrillLevel,
   drillOf,
   InputError,
+  parseRig,
   parseScenario,
   type Question,
   type Scenario,
@@ -100,14 +101,22 @@ function ownScenario(
   { scenario, rig }: Extract<AssignedTask, { kind: 'own' }>,
   course: TaskSource,
 ): Scenario {
+  const ownRig = rig && placedAt(file, `${place}.rig`, () => parseRig(file, JSON.stringify(rig)));
+  return placedAt(file, `${place}.scenario`, () =>
+    parseScenario(file, JSON.stringify(scenario), (id) =>
+      ownRig?.id === id ? ownRig : course.rigs.get(id),
+    ),
+  );
+}
+
+/** What is read of a part of a file. @throws InputError with problems at their places in the whole file. */
+function placedAt<T>(file: string, place: string, read: () => T): T {
   try {
-    return parseScenario(file, JSON.stringify(scenario), (id) =>
-      rig?.id === id ? rig : course.rigs.get(id),
-    );
+    return read();
   } catch (error) {
     if (!(error instanceof InputError)) throw error;
     const problems = error.problems.map(({ place: inner, line: _line, ...problem }) => ({
-      place: inner ? `${place}.scenario.${inner}` : `${place}.scenario`,
+      place: inner ? `${place}.${inner}` : place,
       ...problem,
     }));
     throw new InputError(file, problems);

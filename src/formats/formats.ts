@@ -5,6 +5,8 @@ import {
   setupSchema,
   walkThroughSchema,
 } from '../../simulator/index.ts';
+import { assignmentSchema } from '../class/assignment.ts';
+import { handInSchema } from '../class/hand-in.ts';
 
 /** The file formats of the project, each with the schema that reads it. */
 const FORMATS = {
@@ -27,6 +29,16 @@ const FORMATS = {
     title: 'Walk-through',
     description: 'A desk that moves step by step, and what is heard at each step.',
     schema: walkThroughSchema,
+  },
+  assignment: {
+    title: 'Assignment',
+    description: 'What an instructor asks of a class: tasks, weights, and what is allowed.',
+    schema: assignmentSchema,
+  },
+  'hand-in': {
+    title: 'Hand-in',
+    description: 'What a learner gives back. Every answer in it is marked again.',
+    schema: handInSchema,
   },
 } as const;
 

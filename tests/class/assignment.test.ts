@@ -107,6 +107,10 @@ describe('a scenario of one’s own', () => {
   test.each([
     [{ scenario }, 'items[0].task.scenario.rig'],
     [{ scenario: { ...scenario, follow: 'oboe' }, rig }, 'items[0].task.scenario.follow'],
+    [
+      { scenario, rig: { ...rig, defaults: { 'desk.ch9.mute': true } } },
+      'items[0].task.rig.defaults["desk.ch9.mute"]',
+    ],
   ])('that does not work is refused at its place, case %#', (own, place) => {
     const assignment = parseAssignment('a', withTask({ kind: 'own', ...own }));
     expect(problemsOf(() => givenItems('a', assignment, COURSE))).toMatchObject([{ place }]);

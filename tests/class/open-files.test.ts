@@ -42,11 +42,11 @@ describe('openFiles()', () => {
     expect(reasons(opened)).toEqual([['long.json', `at most ${MOST_BYTES} bytes`]]);
   });
 
-  // A bomb: zeros pack to a thousandth. Ten files of 16 MB each are 160 MB.
+  // A bomb: zeros pack to a thousandth. Five files of 16 MB each are 80 MB.
   test('an archive that grows without end is stopped before it does', () => {
     const zeros = new Uint8Array(16 * 1024 * 1024);
     const bomb = zipSync(
-      Object.fromEntries(Array.from({ length: 10 }, (_, at) => [`${at}.json`, zeros])),
+      Object.fromEntries(Array.from({ length: 5 }, (_, at) => [`${at}.json`, zeros])),
       { level: 1 },
     );
     const opened = dropped('bomb.zip', bomb);
