@@ -95,6 +95,9 @@ function refuseOther(name: string, { id }: Assignment, { assignment }: HandIn): 
   ]);
 }
 
+/** `loft-2` comes before `loft-10`. */
+const BY_CODE = new Intl.Collator('en', { numeric: true });
+
 function bookOf(
   { assignment, course, given }: Grader,
   graded: readonly GradedHandIn[],
@@ -113,7 +116,7 @@ function bookOf(
     course: course.version,
     simulator: SIMULATOR_VERSION,
     words: given.map(itemWords),
-    rows: [...rows.values()].sort((one, other) => (one.learner < other.learner ? -1 : 1)),
+    rows: [...rows.values()].sort((one, other) => BY_CODE.compare(one.learner, other.learner)),
     superseded,
   };
 }

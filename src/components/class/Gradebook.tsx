@@ -1,3 +1,4 @@
+import { useMemo } from 'preact/hooks';
 import { assignmentFragment } from '../../class/assignment-fragment.ts';
 import { counted } from '../../text/index.ts';
 import { useFragment } from '../desk/use-fragment.ts';
@@ -15,6 +16,11 @@ export function Gradebook() {
     const link = assignmentFragment(fragment);
     if (link) takeAssignment({ link });
   });
+  // While a class is marked again, its tables are not drawn anew at each step.
+  const view = useMemo(
+    () => book && files.length > 0 && <BookView book={book} before={before} />,
+    [book, before, files],
+  );
   return (
     <>
       <div class="gradebook-intake">
@@ -73,7 +79,7 @@ export function Gradebook() {
         )}
       </div>
       {grading && <GradingBar done={grading.done} of={grading.of} onStop={stop} />}
-      {book && files.length > 0 && <BookView book={book} before={before} />}
+      {view}
     </>
   );
 }
