@@ -1,7 +1,7 @@
 import type { Address } from '../rig/address.ts';
 import { multAt, multIn, multOuts } from '../rig/bay.ts';
 import { NONE, OPEN } from '../rig/control.ts';
-import { controls } from '../rig/controls.ts';
+import { jacks } from '../rig/jacks.ts';
 import { normals } from '../rig/normals.ts';
 import type { Rig } from '../rig/schema.ts';
 import { type Board, type Setup, valueAt } from './board.ts';
@@ -25,9 +25,9 @@ function cordsOf(setup: Setup): Cords {
   const before = ofRig.get(setup.board);
   if (before) return before;
   const cords = new Map<Address, Address>();
-  for (const { kind, address } of controls(setup.rig).values()) {
-    const output = kind === 'cord' ? cordInto(setup, address) : undefined;
-    if (output !== undefined) cords.set(output, address);
+  for (const input of jacks(setup.rig).inputs) {
+    const output = cordInto(setup, input);
+    if (output !== undefined) cords.set(output, input);
   }
   ofRig.set(setup.board, cords);
   return cords;

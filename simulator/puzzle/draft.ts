@@ -160,11 +160,12 @@ export class Sketch {
     return Object.keys(values).every((address) => !(address in this.#wrong));
   }
 
-  /** Puts something wrong. What was put wrong before at the same control stays. */
-  spoil(code: FaultCode, source: string, at: Address, values: Board): void {
-    if (!this.isFree(values)) return;
+  /** Puts something wrong. @returns whether it did: what was put wrong before at the same control stays. */
+  spoil(code: FaultCode, source: string, at: Address, values: Board): boolean {
+    if (!this.isFree(values)) return false;
     Object.assign(this.#wrong, values);
     this.#faults.push({ code, source, at });
+    return true;
   }
 
   /** @param open patterns of what may be moved. */

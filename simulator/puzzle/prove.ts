@@ -1,8 +1,6 @@
 import { type Board, movesBetween, withValues } from '../board/board.ts';
-import { grade, type Task } from '../grade/grade.ts';
-import { lockedControls } from '../grade/locks.ts';
-import { controls } from '../rig/controls.ts';
-import { fewestMoves } from './par.ts';
+import { isPassed, type Task } from '../grade/grade.ts';
+import { fewestMoves, type Shortest } from './par.ts';
 
 /** What was proven of a task. */
 export interface ParProof {
@@ -13,8 +11,9 @@ export interface ParProof {
 }
 
 /**
- * Proves that a task can be drilled: its start does not pass, it can be solved in the wanted number of moves and
- * in no fewer, by open controls alone, and moving a locked control besides fails it.
+ * Proves that a task can be drilled: its start does not pass, a solution of no more than `most` moves is known,
+ * and the fewest moves that solve it, by open controls alone, are no fewer than `fewest`. That no locked control is a shortcut needs no search: grading fails
+ * every board on which one stands elsewhere, whatever is heard.
  *
  * @param right a solution that is known.
  * @returns nothing when any of this is not so.
@@ -25,27 +24,33 @@ export function prove(
   fewest: number,
   most: number,
 ): ParProof | undefined {
-  const length = movesBetween(task.rig, task.start, right).length;
-  if (length < fewest || length > most + 1) return undefined;
-  if (grade(task, task.start).passed || !grade(task, right).passed) return undefined;
-  // That the known solution is one needs no search; only that none is shorter does.
-  const shorter = fewestMoves(task, Math.min(most, length - 1));
-  if (!shorter && length > most) return undefined;
-  const solution = shorter?.board ?? right;
-  const par = shorter?.moves ?? length;
-  if (par < fewest || !grade(task, solution).passed || !locksLock(task, solution)) return undefined;
-  return { par, solution };
+  const known = fewestOf(task, right);
+  if (!known || known.moves < fewest || known.moves > most) return undefined;
+  // That a known solution is one needs no search; only that none is shorter does.
+  const { moves, board } = fewestMoves(task, known.moves - 1) ?? known;
+  if (moves < fewest || !isPassed(task, board)) return undefined;
+  return { par: moves, solution: board };
 }
 
-/** Whether a locked switch that is turned fails a board that passes. */
-function locksLock(task: Task, solution: Board): boolean {
-  const { rig, open } = task;
-  const locked = lockedControls(rig, open);
-  const turned = [...controls(rig).values()].find(
-    ({ kind, address }) => kind === 'switch' && locked.has(address),
-  );
-  if (!turned) return locked.size === 0;
-  const standing = solution[turned.address] ?? turned.default;
-  const moved = withValues(rig, solution, { [turned.address]: !standing });
-  return !grade(task, moved).passed;
+/** The fewest moves of a known solution that pass without its others; nothing when all together do not pass. */
+function fewestOf(task: Task, right: Board): Shortest | undefined {
+  const { rig, start } = task;
+  if (!isPassed(task, right)) return undefined;
+  const moves = movesBetween(rig, start, right);
+  for (let count = 0; count < moves.length; count += 1) {
+    for (const chosen of choices(moves, count)) {
+      const values = Object.fromEntries(chosen.map(({ control, to }) => [control.address, to]));
+      const board = withValues(rig, start, values);
+      if (isPassed(task, board)) return { moves: count, board };
+    }
+  }
+  return { moves: moves.length, board: right };
+}
+
+/** Every choice of so many of a list. */
+function* choices<T>(list: readonly T[], count: number): Generator<readonly T[]> {
+  if (count === 0) return yield [];
+  for (const [index, first] of list.entries()) {
+    for (const rest of choices(list.slice(index + 1), count - 1)) yield [first, ...rest];
+  }
 }

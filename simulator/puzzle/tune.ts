@@ -14,6 +14,8 @@ const ROUNDS = 4;
 const PASSES = 400;
 /** A band is aimed at this share of its width within either end, so that what is found can be rounded. */
 const MARGIN = 0.2;
+/** In dB: values that move by less in one pass have come as near as they can. */
+const SETTLED = 1e-3;
 /** Steps in dB that a gain is rounded to, if the levels allow it. */
 const STEPS = [1, 0.5, 0.1];
 
@@ -54,7 +56,7 @@ export function tune(task: Task, board: Board, gains: readonly Address[]): Board
     // What depends on no level of its own is not mended by one.
     if (failing.kind !== 'reaches' || gains.length === 0 || round === ROUNDS) return undefined;
     const bands = bandsOf(task, claims, tuned, solution, gains);
-    if (!bands) return undefined;
+    if (!bands?.every(isInReach)) return undefined;
     const reaches = gains.map((address): Reach => {
       const control = controlAt(rig, address);
       const standing = numberAt({ rig, board: tuned }, address);
@@ -100,6 +102,13 @@ function bandsOf(
   });
 }
 
+/** Whether a level is within its band, or some gain moves it. */
+const isInReach = ({ level, least, most, slopes }: Band): boolean =>
+  (level >= least && level <= most) || slopes.some((slope) => Math.abs(slope) > LEAST_SLOPE);
+
+/** What moves a level by less, in dB for each dB, does not bring it anywhere. */
+const LEAST_SLOPE = 1e-6;
+
 /** Values of the gains at which every level lies in its band, if all goes on as near where they stand. */
 function between(bands: readonly Band[], reaches: readonly Reach[]): number[] | undefined {
   const values = reaches.map(({ standing }) => standing);
@@ -115,10 +124,13 @@ function between(bands: readonly Band[], reaches: readonly Reach[]): number[] | 
       return level >= band.least + inside - 1e-9 && level <= band.most - inside + 1e-9;
     });
   for (let pass = 0; pass < PASSES && !fits(values, MARGIN * 0.9); pass += 1) {
+    const before = [...values];
     for (const band of bands) project(band, values, levelWith(band, values));
     reaches.forEach(({ min, max }, index) => {
       values[index] = Math.min(max, Math.max(min, values[index] ?? 0));
     });
+    // Bands that have nothing in common send the values round and round.
+    if (values.every((value, index) => Math.abs(value - (before[index] ?? 0)) < SETTLED)) break;
   }
   const rounded = STEPS.map((step) => values.map((value) => tidy(Math.round(value / step) * step)));
   const found = rounded.find((at) => fits(at, 0.02) && isWithin(at, reaches));

@@ -12,7 +12,8 @@ import { controls } from '../rig/controls.ts';
 import { jacks } from '../rig/jacks.ts';
 import type { Rig } from '../rig/schema.ts';
 import { reachOf, SOME_GAIN, type WireEnds } from './reach.ts';
-import { type Backwards, type Onwards, type StageSet, spread, withWires } from './stage-sets.ts';
+import { type Backwards, type Onwards, openWiresOf, turnedRound } from '../trace/open-wires.ts';
+import { type StageSet, spread } from '../trace/spread.ts';
 
 /** One control put to one value; of a gain that is `free`, to whichever value the levels ask for. */
 export interface Turn {
@@ -70,7 +71,9 @@ export function fieldOf(task: Task): Field {
   const circuit = buildCircuit({ rig, board: start });
   const open = [...controls(rig).values()].filter(({ address }) => isOpen(task.open, address));
   const wires = open.flatMap(({ address }) => [...reachOf(rig, address).wiresAt.values()].flat());
-  const { onwards, backwards } = withWires(circuit, wires);
+  const backwards = openWiresOf(circuit).backwards.map((into) => [...into]);
+  for (const [from, to] of wires) backwards[to]?.push(from);
+  const onwards = turnedRound(backwards);
   const changed = new Set(wires.map(([, to]) => to));
   const grounds = checks.map(({ claim }) =>
     groundOf(claim, rig, circuit, onwards, backwards, changed),

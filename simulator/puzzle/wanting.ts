@@ -1,8 +1,10 @@
 import type { Circuit } from '../circuit/circuit.ts';
 import type { ClaimOf } from '../grade/check.ts';
-import { type Backwards, type Onwards, type OpenWires, spread } from './stage-sets.ts';
+import type { Backwards, Onwards, OpenWires } from '../trace/open-wires.ts';
+import { spread } from '../trace/spread.ts';
+import { stagesWithin } from '../trace/stages-within.ts';
 import type { Field, Ground, Turn } from './turns.ts';
-import { shortestWay, stagesWithin, wayAstray } from './ways.ts';
+import { shortestWay, wayAstray } from './ways.ts';
 
 /** A check that fails, in the circuit in which it does. */
 interface Failure {

@@ -1,11 +1,4 @@
-import type { Circuit } from '../circuit/circuit.ts';
-import type { Address } from '../rig/address.ts';
-import { isWithin } from '../trace/path.ts';
-import type { Backwards } from './stage-sets.ts';
-
-/** The stages of a place or of an owner. */
-export const stagesWithin = ({ stages }: Circuit, placeOrOwner: Address): number[] =>
-  stages.flatMap(({ id }, stage) => (isWithin(id, placeOrOwner) ? [stage] : []));
+import type { Backwards } from '../trace/open-wires.ts';
 
 /** The stages of a shortest open way, its start left out; nothing when there is none. */
 export function shortestWay(

@@ -37,8 +37,18 @@ export const insertSendOf = (input: Address): Address | undefined =>
     ? input.replace('.insert.return', '.insert.send')
     : undefined;
 
-/** All jacks of a rig. A strip without an insert stage has no insert jacks. */
+const known = new WeakMap<Rig, Jacks>();
+
+/** All jacks of a rig. A strip without an insert stage has no insert jacks. The same rig gives the same list. */
 export function jacks(rig: Rig): Jacks {
+  const before = known.get(rig);
+  if (before) return before;
+  const listed = list(rig);
+  known.set(rig, listed);
+  return listed;
+}
+
+function list(rig: Rig): Jacks {
   const outputs: Address[] = [];
   const inputs: Address[] = [];
   const add = (more: Partial<Jacks>) => {

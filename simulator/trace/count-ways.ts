@@ -1,6 +1,7 @@
 import type { Circuit } from '../circuit/circuit.ts';
 import type { Address } from '../rig/address.ts';
-import { stagesLeadingTo } from './paths.ts';
+import { openWiresOf } from './open-wires.ts';
+import { spread } from './spread.ts';
 
 /**
  * By how many open ways a signal arrives, those through a reverb not counted: as many as `paths` lists of them,
@@ -16,51 +17,35 @@ export function countWays(
   goals: readonly number[],
   most: number,
 ): number {
-  const leading = stagesLeadingTo(circuit, goals);
-  if (!leading.has(start)) return 0;
-  const next = onwardsFrom(circuit, leading);
+  const { stages } = circuit;
+  const { onwards, backwards } = openWiresOf(circuit);
+  const leading = spread(goals, backwards, (stage) => stages[stage]?.law.kind === 'decorrelator');
+  if (leading[start] !== 1) return 0;
+  /** The stages that the way walked so far has passed. */
+  const walked = new Uint8Array(stages.length);
   let count = 0;
-  const walk = (here: ReadonlySet<number>, walked: ReadonlySet<number>) => {
-    if (goals.some((goal) => here.has(goal))) count += 1;
-    for (const legs of placesAfter(circuit, here, next, walked).values()) {
+  const walk = (here: readonly number[]) => {
+    if (here.some((stage) => goals.includes(stage))) count += 1;
+    for (const legs of placesAfter(here)) {
       if (count >= most) return;
-      walk(legs, new Set([...walked, ...legs]));
+      for (const leg of legs) walked[leg] = 1;
+      walk(legs);
+      for (const leg of legs) walked[leg] = 0;
     }
   };
-  walk(new Set([start]), new Set([start]));
+  walked[start] = 1;
+  walk([start]);
   return count;
-}
 
-/** Where open wires lead from a stage, of those that lead on to the goals. */
-function onwardsFrom({ wires }: Circuit, leading: ReadonlySet<number>): Map<number, number[]> {
-  const next = new Map<number, number[]>();
-  for (const to of leading) {
-    for (const { from, ratio } of wires[to] ?? []) {
-      if (ratio === 0) continue;
-      const known = next.get(from);
-      if (known) known.push(to);
-      else next.set(from, [to]);
+  /** The legs of each place that comes next. Left and right are one way. */
+  function placesAfter(here: readonly number[]): Iterable<readonly number[]> {
+    const ahead: number[] = [];
+    for (const stage of here) {
+      for (const to of onwards[stage] ?? []) {
+        if (leading[to] === 1 && walked[to] !== 1 && !ahead.includes(to)) ahead.push(to);
+      }
     }
+    if (ahead.length < 2) return ahead.length === 0 ? [] : [ahead];
+    return Map.groupBy(ahead, (stage): Address => stages[stage]?.place ?? '').values();
   }
-  return next;
-}
-
-/** The places that come next, reverbs left out, each with the legs that are reached. Left and right are one way. */
-function placesAfter(
-  { stages }: Circuit,
-  here: ReadonlySet<number>,
-  next: ReadonlyMap<number, readonly number[]>,
-  walked: ReadonlySet<number>,
-): Map<Address, Set<number>> {
-  const places = new Map<Address, Set<number>>();
-  for (const stage of here) {
-    for (const to of next.get(stage) ?? []) {
-      const { place, law } = stages[to] ?? {};
-      if (place === undefined || law?.kind === 'decorrelator' || walked.has(to)) continue;
-      const legs = places.get(place);
-      if (legs) legs.add(to);
-      else places.set(place, new Set([to]));
-    }
-  }
-  return places;
 }

@@ -15,7 +15,9 @@ import {
 } from '../solve/transfer.ts';
 import type { Seconds } from '../units/frequency.ts';
 import { type Dbu, gainBetween, levelOfPower, ratioOf, UNITY } from '../units/level.ts';
+import { openWiresOf } from './open-wires.ts';
 import type { LegLevel, Path, PathStep } from './path.ts';
+import { type StageSet, spread, stagesIn } from './spread.ts';
 
 /** The most paths that are listed for one signal and output. */
 export const MOST_PATHS = 64;
@@ -43,7 +45,7 @@ export function paths(solution: Solution, source: string, output: Address): Path
 interface Approach {
   readonly goals: ReadonlySet<number>;
   /** Stages from which an open way leads to it, with its own. */
-  readonly leading: ReadonlySet<number>;
+  readonly leading: StageSet;
   /** Open wires between them, by the stage that they start from. */
   readonly next: ReadonlyMap<number, readonly WireOnwards[]>;
 }
@@ -57,24 +59,10 @@ function approachTo(solution: Solution, output: Address): Approach {
   const known = ofSolution.get(output);
   if (known) return known;
   const goals = new Set(stagesOf(solution.circuit, output));
-  const leading = stagesLeadingTo(solution.circuit, goals);
+  const leading = spread(goals, openWiresOf(solution.circuit).backwards);
   const approach = { goals, leading, next: wiresOnwards(solution, leading) };
   ofSolution.set(output, approach);
   return approach;
-}
-
-/** Stages from which an open way leads to one of the goals, with the goals themselves. */
-export function stagesLeadingTo({ wires }: Circuit, goals: Iterable<number>): Set<number> {
-  const leading = new Set(goals);
-  const waiting = [...leading];
-  for (let stage = waiting.pop(); stage !== undefined; stage = waiting.pop()) {
-    for (const { from, ratio } of wires[stage] ?? []) {
-      if (ratio === 0 || leading.has(from)) continue;
-      leading.add(from);
-      waiting.push(from);
-    }
-  }
-  return leading;
 }
 
 /**
@@ -115,7 +103,7 @@ function pathsOfSignal(
     }
   };
 
-  if (!leading.has(signal.stage)) return [];
+  if (leading[signal.stage] !== 1) return [];
   const born = new Map<number, Transfer>([[signal.stage, 10 ** (signal.level / 20)]]);
   const start = new Map([[signal.stage, born]]);
   const place = circuit.stages[signal.stage]?.place ?? '';
@@ -132,10 +120,10 @@ interface WireOnwards {
 /** Open wires by the stage that they start from, of those that lead on to the goals. */
 function wiresOnwards(
   { circuit, compression, grid }: Solution,
-  leading: ReadonlySet<number>,
+  leading: StageSet,
 ): ReadonlyMap<number, readonly WireOnwards[]> {
   const onwardsFrom = new Map<number, WireOnwards[]>();
-  for (const to of leading) {
+  for (const to of stagesIn(leading)) {
     for (const wire of circuit.wires[to] ?? []) {
       if (wire.ratio === 0) continue;
       const law = circuit.stages[to]?.law;

@@ -11,7 +11,7 @@ export function gainStaging(stream: RandomStream, level: DrillLevel): Draft {
   const rig = roomOf({ players, rack: [LINE] });
   const sketch = new Sketch(rig);
   const staged = (stream.shuffled(players) as MonoPlayer[]).slice(0, level);
-  const faults: (() => void)[] = [];
+  const faults: (() => boolean)[] = [];
   staged.forEach((player, index) => {
     const own = stripOf(player);
     const [trim, fader] = [`${own}.trim`, `${own}.fader`];

@@ -28,7 +28,7 @@ export function insertOrSend(stream: RandomStream, level: DrillLevel): Draft {
   const strip = (player: MonoPlayer) => `desk.ch${players.indexOf(player) + 1}`;
   const device = level > 1 && stream.onceIn(2) ? 'eq' : 'comp';
   const wants = level === 3 ? 'both' : stream.pick(['insert', 'send'] as const);
-  const faults: (() => void)[] = [];
+  const faults: (() => boolean)[] = [];
   if (wants !== 'send') askForInsert();
   if (wants !== 'insert') askForSend();
   pickFaults(stream, size.faults, faults);

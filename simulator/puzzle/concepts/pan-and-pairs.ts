@@ -14,7 +14,7 @@ export function panAndPairs(stream: RandomStream, level: DrillLevel): Draft {
   const sketch = new Sketch(rig);
   const centre = stream.pick(players);
   const ownStrip = `desk.ch${players.indexOf(centre) + 1}`;
-  const faults: (() => void)[] = [];
+  const faults: (() => boolean)[] = [];
   pairs.forEach((pair, index) => {
     const first = players.length + 2 * index + 1;
     const [left, right] = [`desk.ch${first}`, `desk.ch${first + 1}`];

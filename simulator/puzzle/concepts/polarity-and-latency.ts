@@ -27,7 +27,7 @@ export function polarityAndLatency(stream: RandomStream, level: DrillLevel): Dra
     ),
   });
   const sketch = new Sketch(rig);
-  const faults: (() => void)[] = [];
+  const faults: (() => boolean)[] = [];
   doubled.forEach((player, index) => {
     const own = `desk.ch${players.indexOf(player) + 1}`;
     const [parallel, line] = [`desk.par${index + 1}`, `box.line${index + 1}`];

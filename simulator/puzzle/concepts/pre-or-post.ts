@@ -25,7 +25,7 @@ export function preOrPost(stream: RandomStream, level: DrillLevel): Draft {
     defaults: { ...effectCords('plate', 'aux3', 'ret1'), 'out.headphones-a': 'desk.aux1.out' },
   });
   const sketch = new Sketch(rig);
-  const faults: (() => void)[] = [];
+  const faults: (() => boolean)[] = [];
   const wanting = stream.shuffled(players);
   const wishes = level === 1 ? 1 : level;
   const kinds = stream.shuffled(['phones', 'effect', stream.pick(['phones', 'effect'])]);

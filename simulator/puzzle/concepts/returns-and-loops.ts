@@ -22,7 +22,7 @@ export function returnsAndLoops(stream: RandomStream, level: DrillLevel): Draft 
   });
   const sketch = new Sketch(rig);
   const sent = stream.shuffled(players) as MonoPlayer[];
-  const faults: (() => void)[] = [];
+  const faults: (() => boolean)[] = [];
   effects.forEach((effect, index) => {
     const player = sent[index];
     if (!player) throw new RangeError('Expected a player for each effect.');

@@ -58,7 +58,7 @@ export function soloAndMute(stream: RandomStream, level: DrillLevel): Draft {
     ...(level > 1 ? ['desk.*.safe', 'desk.*.main'] : []),
   ]);
 
-  function faultsFor(asked: (typeof WISHES)[number]): (() => void)[] {
+  function faultsFor(asked: (typeof WISHES)[number]): (() => boolean)[] {
     const common = [
       () => sketch.spoil('muted', one, `${own}.mute`, { [`${own}.mute`]: true }),
       () => sketch.spoil('solo-left', other, `${theirs}.solo`, { [`${theirs}.solo`]: true }),

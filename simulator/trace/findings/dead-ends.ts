@@ -108,7 +108,7 @@ const endsTold = (survey: Survey): number[] => [
 
 /** Whether no open way leads from some stages to an output, nor to an end that is told. */
 function isLost(survey: Survey, stages: readonly number[], toldAt: readonly number[]): boolean {
-  if (stages.some((stage) => survey.heard.has(stage))) return false;
+  if (stages.some((stage) => survey.heard[stage] === 1)) return false;
   const reached = reachedFrom(survey, stages);
   return !toldAt.some((stage) => reached.has(stage));
 }

@@ -40,7 +40,7 @@ function insertOf(survey: Survey, owner: Owner): Finding[] {
   if (goal !== undefined) {
     found.push({
       code: 'insert-not-returned',
-      severity: passesOn && goals.some((stage) => survey.heard.has(stage)) ? 'note' : 'fault',
+      severity: passesOn && goals.some((stage) => survey.heard[stage] === 1) ? 'note' : 'fault',
       owner,
       passesOn,
       goesTo: idOf(survey, goal),

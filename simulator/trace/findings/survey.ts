@@ -12,7 +12,8 @@ import {
 import { pluginAt } from '../../rig/box-channels.ts';
 import { levelAt, levelOf } from '../../solve/levels.ts';
 import type { Solution } from '../../solve/solution.ts';
-import { stagesLeadingTo } from '../paths.ts';
+import { type Onwards, openWiresOf } from '../open-wires.ts';
+import { type StageSet, spread } from '../spread.ts';
 
 /** What the search for findings goes by. */
 export interface Survey {
@@ -21,9 +22,9 @@ export interface Survey {
   /** The places where sound ends up: the outputs of the room, and capture tracks that an input was chosen for. */
   readonly outputs: readonly Address[];
   /** Stages from which an open way leads to an output, with the outputs. */
-  readonly heard: ReadonlySet<number>;
+  readonly heard: StageSet;
   /** Where open wires lead, by stage. */
-  readonly next: readonly (readonly number[])[];
+  readonly next: Onwards;
 }
 
 export function surveyOf(setup: Setup, solution: Solution): Survey {
@@ -34,12 +35,9 @@ export function surveyOf(setup: Setup, solution: Solution): Survey {
       .map(({ id }) => part(boxOwner(id), 'in'))
       .filter((place) => pickAt(setup, place) !== undefined),
   ];
-  const next: number[][] = circuit.stages.map(() => []);
-  circuit.wires.forEach((into, to) => {
-    for (const { from, ratio } of into) if (ratio !== 0) next[from]?.push(to);
-  });
+  const { onwards, backwards } = openWiresOf(circuit);
   const goals = outputs.flatMap((output) => stagesOf(circuit, output));
-  return { setup, solution, outputs, next, heard: stagesLeadingTo(circuit, goals) };
+  return { setup, solution, outputs, next: onwards, heard: spread(goals, backwards) };
 }
 
 /** The control that opens a closed place: its own; of a strip that is cut, the solo that cuts it. */
