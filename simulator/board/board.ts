@@ -68,9 +68,11 @@ export interface Move {
 
 /** What is different between two boards of one rig, in the order of the rig's controls. */
 export function movesBetween(rig: Rig, before: Board, after: Board): Move[] {
-  return [...controls(rig).values()].flatMap((control) => {
+  const moves: Move[] = [];
+  for (const control of controls(rig).values()) {
     const from = before[control.address] ?? control.default;
     const to = after[control.address] ?? control.default;
-    return from === to ? [] : [{ control, from, to }];
-  });
+    if (from !== to) moves.push({ control, from, to });
+  }
+  return moves;
 }

@@ -3,10 +3,13 @@ import type { Rig } from '../rig/schema.ts';
 import { firstToClip, type Headroom, headroomAt } from '../solve/headroom.ts';
 import { type Level, levelOf } from '../solve/levels.ts';
 import { noiseAt } from '../solve/noise.ts';
+import { anyRing } from '../trace/any-ring.ts';
 import { countWays } from '../trace/count-ways.ts';
 import type { Finding } from '../trace/findings/finding.ts';
 import { findings } from '../trace/findings.ts';
 import { alwaysPasses, leadsPast, leadsThrough } from '../trace/leads.ts';
+import { openWiresOf } from '../trace/open-wires.ts';
+import { spread } from '../trace/spread.ts';
 import { type Db, SILENCE } from '../units/level.ts';
 import type { Claim, ClaimOf } from './check.ts';
 import { type Hearing, placeNamed } from './hearing.ts';
@@ -42,6 +45,24 @@ export function holds(claim: Claim, hearing: Hearing): boolean {
   const probing = carryOut(claim.probe, setup, solution);
   if (!probing) return false;
   return movesAsAsked(claim, level, levelOf(probing.after, claim.source, output), probing.byDb);
+}
+
+/** Whether a claim fails in a circuit whatever the levels are. Where it does not, levels may yet fail it. */
+export function failsByWires(claim: Claim, rig: Rig, circuit: Circuit): boolean {
+  if (isWiringClaim(claim)) return !holdsByWires(claim, rig, circuit);
+  switch (claim.kind) {
+    case 'no-loop':
+      return anyRing(openWiresOf(circuit)) !== undefined;
+    case 'absent':
+    case 'headroom':
+    case 'no-finding':
+      return false;
+    default: {
+      const goals = stagesOf(circuit, placeNamed(rig, claim.output));
+      const leading = spread(goals, openWiresOf(circuit).backwards);
+      return !signalsNamed(circuit, claim.source).some(({ stage }) => leading[stage] === 1);
+    }
+  }
 }
 
 /** Whether a claim about open ways holds in a circuit. */

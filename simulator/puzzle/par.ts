@@ -1,12 +1,12 @@
 import { type Board, movesBetween } from '../board/board.ts';
 import type { Task } from '../grade/grade.ts';
 import { holds } from '../grade/holds.ts';
-import { simulate } from '../solve/simulate.ts';
 import type { Address } from '../rig/address.ts';
+import { simulate } from '../solve/simulate.ts';
 import { Stand } from './stand.ts';
 import { tune } from './tune.ts';
 import { type Field, fieldOf, type Turn } from './turns.ts';
-import { isByLevel, loopCuts, wantedTurns } from './wanting.ts';
+import { isByLevel, wantedTurns } from './wanting.ts';
 
 /** A way to solve a task with the fewest moves, a move being one control put to another value. */
 export interface Shortest {
@@ -55,21 +55,15 @@ type Failure = () => readonly (readonly Turn[])[];
 
 /** What fails, the least costly to find out first. */
 function failuresAt(field: Field, stand: Stand): Failure[] {
-  const { task, movables } = field;
+  const { movables } = field;
   const failures: Failure[] = [];
   const { doubled, astray } = stand;
   if (doubled) {
     failures.push(() => [
-      movables
-        .filter(({ address }) => doubled.includes(address))
-        .flatMap(({ turns }) => turns),
+      movables.filter(({ address }) => doubled.includes(address)).flatMap(({ turns }) => turns),
     ]);
   }
   for (const ground of astray) failures.push(() => wantedTurns(field, ground, stand.wires));
-  if (task.checks.some(({ claim }) => claim.kind === 'no-loop')) {
-    const [loop] = simulate({ rig: task.rig, board: stand.board }).loops;
-    if (loop) failures.push(() => [loopCuts(field, loop.ring)]);
-  }
   const isAllElseRight = failures.length === 0;
   failures.push(() => listsByLevel(field, stand, isAllElseRight));
   return failures;

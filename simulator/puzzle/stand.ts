@@ -1,11 +1,10 @@
 import { type Board, valueAt, withValues } from '../board/board.ts';
 import { buildCircuit } from '../circuit/build-circuit.ts';
 import type { BuiltCircuit } from '../circuit/section.ts';
-import { holdsByWires, isWiringClaim } from '../grade/holds.ts';
+import { failsByWires } from '../grade/holds.ts';
 import type { Address } from '../rig/address.ts';
 import { NONE, OPEN } from '../rig/control.ts';
 import { type OpenWires, openWiresOf } from '../trace/open-wires.ts';
-import { spread } from '../trace/spread.ts';
 import type { Field, Ground, Turn } from './turns.ts';
 
 /** A board that the search came to, with what of its task fails there whatever the levels are. */
@@ -31,8 +30,7 @@ export class Stand {
     this.moved = new Set(from && turn ? [...from.moved, turn.address] : []);
     this.free = from && turn?.isFree ? [...from.free, turn.address] : (from?.free ?? []);
     const { rig, start } = field.task;
-    this.board =
-      from && turn ? withValues(rig, from.board, { [turn.address]: turn.value }) : start;
+    this.board = from && turn ? withValues(rig, from.board, { [turn.address]: turn.value }) : start;
   }
 
   /** Where a turn leads. */
@@ -96,24 +94,14 @@ export class Stand {
     const known = this.#failing[index];
     if (known !== undefined) return known;
     const isAsBefore = this.#last?.turn.isTuning || this.#last?.turn.concerns[index] === false;
-    const fails =
-      this.#last && isAsBefore
-        ? this.#last.from.#fails(index)
-        : failsByWires(this.#field, this.#field.grounds[index], this.circuit);
+    const fails = this.#last && isAsBefore ? this.#last.from.#fails(index) : this.#failsNow(index);
     this.#failing[index] = fails;
     return fails;
   }
-}
 
-function failsByWires(
-  { task }: Field,
-  ground: Ground | undefined,
-  circuit: BuiltCircuit,
-): boolean {
-  if (!ground) return false;
-  const { claim, starts, goals } = ground;
-  if (isWiringClaim(claim)) return !holdsByWires(claim, task.rig, circuit);
-  if (claim.kind === 'no-loop' || claim.kind === 'absent') return false;
-  const arriving = spread(goals, openWiresOf(circuit).backwards);
-  return !starts.some((stage) => arriving[stage] === 1);
+  #failsNow(index: number): boolean {
+    const { task, grounds } = this.#field;
+    const claim = grounds[index]?.claim;
+    return claim !== undefined && failsByWires(claim, task.rig, this.circuit);
+  }
 }

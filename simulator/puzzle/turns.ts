@@ -11,9 +11,9 @@ import { type Control, type ControlValue, NONE, OPEN } from '../rig/control.ts';
 import { controls } from '../rig/controls.ts';
 import { jacks } from '../rig/jacks.ts';
 import type { Rig } from '../rig/schema.ts';
-import { reachOf, SOME_GAIN, type WireEnds } from './reach.ts';
 import { type Backwards, type Onwards, openWiresOf, turnedRound } from '../trace/open-wires.ts';
 import { type StageSet, spread } from '../trace/spread.ts';
+import { reachOf, SOME_GAIN, type WireEnds } from './reach.ts';
 
 /** One control put to one value; of a gain that is `free`, to whichever value the levels ask for. */
 export interface Turn {
@@ -167,8 +167,9 @@ function groundOf(
     );
   }
   if (claim.kind === 'no-loop') {
-    const none = new Uint8Array(circuit.stages.length);
-    return { claim, starts: [], goals: [], within: none, towards: none };
+    // A loop may close anywhere.
+    const all = new Uint8Array(circuit.stages.length).fill(1);
+    return { claim, starts: [], goals: [], within: all, towards: all };
   }
   const sources = 'probe' in claim && 'of' in claim.probe ? [claim.probe.of] : [];
   const starts = [claim.source, ...sources].flatMap((name) =>

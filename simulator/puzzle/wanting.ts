@@ -1,5 +1,6 @@
 import type { Circuit } from '../circuit/circuit.ts';
 import type { ClaimOf } from '../grade/check.ts';
+import { anyRing } from '../trace/any-ring.ts';
 import type { Backwards, Onwards, OpenWires } from '../trace/open-wires.ts';
 import { spread } from '../trace/spread.ts';
 import { stagesWithin } from '../trace/stages-within.ts';
@@ -35,6 +36,11 @@ export function wantedTurns(field: Field, ground: Ground, wires: OpenWires): Tur
       return orGeneral(failure, bothWays(failure, claim));
     case 'avoids':
       return orGeneral(failure, [cuts(field, wayPast(failure, stagesWithin(circuit, claim.past)))]);
+    case 'no-loop': {
+      // A loop ends only when one of its stages is cut off.
+      const ring = anyRing(wires);
+      return ring ? [cuts(field, ring)] : [];
+    }
     case 'reaches': {
       const arriving = spread(goals, failure.backwards);
       if (starts.some((stage) => arriving[stage] === 1)) return general(failure);
@@ -48,9 +54,6 @@ export function wantedTurns(field: Field, ground: Ground, wires: OpenWires): Tur
 /** Whether levels have a say in a check, not only which wires are open. */
 export const isByLevel = ({ claim }: Ground): boolean =>
   claim.kind === 'reaches' || claim.kind === 'absent' || 'probe' in claim;
-
-/** A loop ends only when one of its stages is cut off. */
-export const loopCuts = (field: Field, ring: readonly number[]): Turn[] => cuts(field, ring);
 
 const orGeneral = (failure: Failure, lists: readonly Turn[][]): Turn[][] =>
   lists.length > 0 ? [...lists] : general(failure);

@@ -17,7 +17,7 @@ import type { Seconds } from '../units/frequency.ts';
 import { type Dbu, gainBetween, levelOfPower, ratioOf, UNITY } from '../units/level.ts';
 import { openWiresOf } from './open-wires.ts';
 import type { LegLevel, Path, PathStep } from './path.ts';
-import { type StageSet, spread, stagesIn } from './spread.ts';
+import { stagesMet } from './spread.ts';
 
 /** The most paths that are listed for one signal and output. */
 export const MOST_PATHS = 64;
@@ -45,7 +45,7 @@ export function paths(solution: Solution, source: string, output: Address): Path
 interface Approach {
   readonly goals: ReadonlySet<number>;
   /** Stages from which an open way leads to it, with its own. */
-  readonly leading: StageSet;
+  readonly leading: ReadonlySet<number>;
   /** Open wires between them, by the stage that they start from. */
   readonly next: ReadonlyMap<number, readonly WireOnwards[]>;
 }
@@ -59,7 +59,7 @@ function approachTo(solution: Solution, output: Address): Approach {
   const known = ofSolution.get(output);
   if (known) return known;
   const goals = new Set(stagesOf(solution.circuit, output));
-  const leading = spread(goals, openWiresOf(solution.circuit).backwards);
+  const leading = new Set(stagesMet(goals, openWiresOf(solution.circuit).backwards));
   const approach = { goals, leading, next: wiresOnwards(solution, leading) };
   ofSolution.set(output, approach);
   return approach;
@@ -103,7 +103,7 @@ function pathsOfSignal(
     }
   };
 
-  if (leading[signal.stage] !== 1) return [];
+  if (!leading.has(signal.stage)) return [];
   const born = new Map<number, Transfer>([[signal.stage, 10 ** (signal.level / 20)]]);
   const start = new Map([[signal.stage, born]]);
   const place = circuit.stages[signal.stage]?.place ?? '';
@@ -120,10 +120,10 @@ interface WireOnwards {
 /** Open wires by the stage that they start from, of those that lead on to the goals. */
 function wiresOnwards(
   { circuit, compression, grid }: Solution,
-  leading: StageSet,
+  leading: ReadonlySet<number>,
 ): ReadonlyMap<number, readonly WireOnwards[]> {
   const onwardsFrom = new Map<number, WireOnwards[]>();
-  for (const to of stagesIn(leading)) {
+  for (const to of leading) {
     for (const wire of circuit.wires[to] ?? []) {
       if (wire.ratio === 0) continue;
       const law = circuit.stages[to]?.law;

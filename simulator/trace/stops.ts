@@ -2,7 +2,7 @@ import { type Circuit, signalsNamed, stagesOf } from '../circuit/circuit.ts';
 import type { Address } from '../rig/address.ts';
 import type { Solution } from '../solve/solution.ts';
 import { openWiresOf } from './open-wires.ts';
-import { spread, stagesIn } from './spread.ts';
+import { stagesMet } from './spread.ts';
 
 /** Why a source does not arrive at an output. */
 export type Stop =
@@ -68,7 +68,7 @@ function stopBetween(circuit: Circuit, starts: readonly number[], output: Addres
     (onwards[stage] ?? []).every(({ isClosed }) => isClosed),
   );
   const ends = unplugged.length > 0 ? unplugged : stuck;
-  const openings = stagesIn(spread(goals, openWiresOf(circuit).backwards)).filter(
+  const openings = stagesMet(goals, openWiresOf(circuit).backwards).filter(
     (stage) => (wires[stage] ?? []).length === 0 && stages[stage]?.law.kind !== 'source',
   );
   const names = (list: readonly number[]) => [...new Set(list.map(placeOf))];
