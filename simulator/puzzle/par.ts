@@ -1,8 +1,8 @@
 import { type Board, movesBetween } from '../board/board.ts';
 import type { Task } from '../grade/grade.ts';
 import { holds } from '../grade/holds.ts';
-import type { Address } from '../rig/address.ts';
 import { simulate } from '../solve/simulate.ts';
+import type { Address } from '../rig/address.ts';
 import { Stand } from './stand.ts';
 import { tune } from './tune.ts';
 import { type Field, fieldOf, type Turn } from './turns.ts';
@@ -42,7 +42,7 @@ function search(field: Field, stand: Stand, barred: ReadonlySet<Turn>): Board | 
   }
   if (stand.left === 0) return undefined;
   const tried = new Set(barred);
-  for (const turn of turnsToTry(failuresAt(field, stand), stand, barred)) {
+  for (const turn of turnsToTry(wantedAt(field, stand), stand, barred)) {
     const found = search(field, stand.after(turn), tried);
     if (found) return found;
     tried.add(turn);
@@ -50,23 +50,21 @@ function search(field: Field, stand: Stand, barred: ReadonlySet<Turn>): Board | 
   return undefined;
 }
 
-/** A check that fails: gives lists of turns of which every solution takes at least one each. */
-type Failure = () => readonly (readonly Turn[])[];
-
-/** What fails, the least costly to find out first. */
-function failuresAt(field: Field, stand: Stand): Failure[] {
-  const { movables } = field;
-  const failures: Failure[] = [];
-  const { doubled, astray } = stand;
+/** For each check that fails, lists of turns of which every solution takes at least one: the cheapest first. */
+function* wantedAt(field: Field, stand: Stand): Generator<readonly Turn[]> {
+  const { movables, grounds } = field;
+  const { doubled } = stand;
   if (doubled) {
-    failures.push(() => [
-      movables.filter(({ address }) => doubled.includes(address)).flatMap(({ turns }) => turns),
-    ]);
+    const either = movables.filter(({ address }) => doubled.includes(address));
+    yield either.flatMap(({ turns }) => turns);
   }
-  for (const ground of astray) failures.push(() => wantedTurns(field, ground, stand.wires));
-  const isAllElseRight = failures.length === 0;
-  failures.push(() => listsByLevel(field, stand, isAllElseRight));
-  return failures;
+  let isAllElseRight = !doubled;
+  for (const ground of grounds) {
+    if (!stand.isAstray(ground)) continue;
+    isAllElseRight = false;
+    yield* wantedTurns(field, ground, stand.wires);
+  }
+  yield* listsByLevel(field, stand, isAllElseRight);
 }
 
 /**
@@ -75,8 +73,8 @@ function failuresAt(field: Field, stand: Stand): Failure[] {
  */
 function listsByLevel(field: Field, stand: Stand, isAllElseRight: boolean): Turn[][] {
   const { task, grounds } = field;
-  const { board, free, wires, astray } = stand;
-  const byLevel = grounds.filter((ground) => isByLevel(ground) && !astray.includes(ground));
+  const { board, free, wires } = stand;
+  const byLevel = grounds.filter((ground) => isByLevel(ground) && !stand.isAstray(ground));
   const setup = { rig: task.rig, board };
   const hearing = { setup, solution: simulate(setup) };
   const lists = byLevel
@@ -93,29 +91,33 @@ function listsByLevel(field: Field, stand: Stand, isAllElseRight: boolean): Turn
  * None when more moves are needed than are left: lists that have no control in common need one each.
  */
 function turnsToTry(
-  failures: readonly Failure[],
+  wanted: Iterable<readonly Turn[]>,
   { moved, left }: Stand,
   barred: ReadonlySet<Turn>,
 ): readonly Turn[] {
   const lists: (readonly Turn[])[] = [];
-  for (const failure of failures) {
-    for (const whole of failure()) {
-      const list = whole.filter((turn) => !moved.has(turn.address) && !barred.has(turn));
-      if (list.length === 0) return [];
-      lists.push(list);
-    }
+  let inAll: readonly Turn[] | undefined;
+  for (const whole of wanted) {
+    const list = whole.filter((turn) => !moved.has(turn.address) && !barred.has(turn));
+    lists.push(list);
+    inAll = inAll?.filter((turn) => list.includes(turn)) ?? list;
+    const isInVain = left === 1 ? inAll.length === 0 : movesNeeded(lists) > left;
+    if (list.length === 0 || isInVain) return [];
   }
+  if (left === 1) return inAll ?? [];
   // Short lists have the least in common with others.
   lists.sort((one, other) => one.length - other.length);
+  return movesNeeded(lists) > left ? [] : (lists[0] ?? []);
+}
+
+/** How many moves lists need at least: as many as are found, one after the other, that have no control in common. */
+function movesNeeded(lists: readonly (readonly Turn[])[]): number {
   const taken = new Set<Address>();
   let needed = 0;
   for (const list of lists) {
     if (list.some(({ address }) => taken.has(address))) continue;
     needed += 1;
-    if (needed > left) return [];
     for (const { address } of list) taken.add(address);
   }
-  const [narrowest = [], ...others] = lists;
-  if (left > 1) return narrowest;
-  return narrowest.filter((turn) => others.every((list) => list.includes(turn)));
+  return needed;
 }

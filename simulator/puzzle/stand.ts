@@ -48,9 +48,9 @@ export class Stand {
     return openWiresOf(this.circuit);
   }
 
-  /** The checks that fail whatever the levels are. */
-  get astray(): Ground[] {
-    return this.#field.grounds.filter((_, index) => this.#fails(index));
+  /** Whether a check fails whatever the levels are. */
+  isAstray(ground: Ground): boolean {
+    return this.#fails(this.#field.grounds.indexOf(ground));
   }
 
   /** Whether no check fails whatever the levels are, and no jack has two cords. It ends at the first that does. */
