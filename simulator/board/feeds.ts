@@ -16,20 +16,19 @@ export interface Feed {
 /** The input jack that the cord from an output jack leads to, by output jack. */
 type Cords = ReadonlyMap<Address, Address>;
 
-const known = new WeakMap<Rig, WeakMap<Board, Cords>>();
+/** The cords of the board of each rig that was asked for last. */
+const latest = new WeakMap<Rig, { readonly board: Board; readonly cords: Cords }>();
 
-/** All cords of a setup. The same board gives the same map. */
+/** All cords of a setup. */
 function cordsOf(setup: Setup): Cords {
-  const ofRig = known.get(setup.rig) ?? new WeakMap<Board, Cords>();
-  known.set(setup.rig, ofRig);
-  const before = ofRig.get(setup.board);
-  if (before) return before;
+  const before = latest.get(setup.rig);
+  if (before?.board === setup.board) return before.cords;
   const cords = new Map<Address, Address>();
   for (const input of jacks(setup.rig).inputs) {
     const output = cordInto(setup, input);
     if (output !== undefined) cords.set(output, input);
   }
-  ofRig.set(setup.board, cords);
+  latest.set(setup.rig, { board: setup.board, cords });
   return cords;
 }
 

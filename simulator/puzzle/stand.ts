@@ -84,9 +84,7 @@ export class Stand {
     if (!this.#last) return this.#field.circuit;
     const { from, turn } = this.#last;
     if (turn.isTuning) return from.circuit;
-    const built = buildCircuit({ rig: this.#field.task.rig, board: this.board }, from.circuit);
-    openWiresOf(built, from.circuit);
-    return built;
+    return buildCircuit({ rig: this.#field.task.rig, board: this.board }, from.circuit);
   }
 
   /** A check that none of the wires that the last turn moved has to do with is as it was. */

@@ -12,19 +12,15 @@ export interface OpenWires {
   readonly onwards: Onwards;
 }
 
-const known = new WeakMap<Circuit, OpenWires>();
+/** What was sorted last: one circuit is asked for many times, and the next one mostly has most wires in common with it. */
+let latest: OpenWires | undefined;
 
-/**
- * The open wires of a circuit, sorted once.
- *
- * @param before a circuit of the same rig, whose wires may already be sorted: what they have in common is taken over.
- */
-export function openWiresOf(circuit: Circuit, before?: Circuit): OpenWires {
-  const sorted = known.get(circuit);
-  if (sorted) return sorted;
-  const found = new SortedWires(circuit, before && known.get(before));
-  known.set(circuit, found);
-  return found;
+/** The open wires of a circuit. Of what was sorted last, the wires that both circuits have are taken over. */
+export function openWiresOf(circuit: Circuit): OpenWires {
+  if (latest?.circuit === circuit) return latest;
+  const sorted = new SortedWires(circuit, latest);
+  latest = sorted;
+  return sorted;
 }
 
 class SortedWires implements OpenWires {
