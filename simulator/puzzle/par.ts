@@ -1,8 +1,8 @@
 import { type Board, movesBetween } from '../board/board.ts';
 import type { Task } from '../grade/grade.ts';
 import { holds } from '../grade/holds.ts';
-import { simulate } from '../solve/simulate.ts';
 import type { Address } from '../rig/address.ts';
+import { simulate } from '../solve/simulate.ts';
 import { Stand } from './stand.ts';
 import { tune } from './tune.ts';
 import { type Field, fieldOf, type Turn } from './turns.ts';

@@ -14,12 +14,12 @@ export function panAndPairs(stream: RandomStream, level: DrillLevel): Draft {
   const sketch = new Sketch(rig);
   const centre = stream.pick(players);
   const ownStrip = `desk.ch${players.indexOf(centre) + 1}`;
-  const faults: (() => boolean)[] = [];
+  const faultsBySubject: (() => boolean)[][] = [];
   pairs.forEach((pair, index) => {
     const first = players.length + 2 * index + 1;
     const [left, right] = [`desk.ch${first}`, `desk.ch${first + 1}`];
     sketch.ask({ code: 'pair', sources: [pair], at: 'out.capture' }, ...sides(pair));
-    faults.push(
+    faultsBySubject.push([
       () => sketch.spoil('pan-centre', pair, `${right}.pan`, { [`${right}.pan`]: 0 }),
       () => sketch.spoil('pan-centre', pair, `${left}.pan`, { [`${left}.pan`]: 0 }),
       () =>
@@ -33,7 +33,7 @@ export function panAndPairs(stream: RandomStream, level: DrillLevel): Draft {
         sketch.spoil('pair-shifted', pair, `box.${pair}.to`, {
           [`box.${pair}.to`]: `out${first + 1}-${first + 2}`,
         }),
-    );
+    ]);
   });
   if (level > 1) {
     sketch.ask(
@@ -42,14 +42,16 @@ export function panAndPairs(stream: RandomStream, level: DrillLevel): Draft {
       { kind: 'around', source: centre, output: 'out.capture.r', by: 1 },
     );
     const side = stream.pick([-1, 1]);
-    faults.push(
+    faultsBySubject.push([
       () => sketch.spoil('pan-aside', centre, `${ownStrip}.pan`, { [`${ownStrip}.pan`]: side }),
       () =>
         sketch.spoil('output-pair', centre, `box.${centre}.to`, {
           [`box.${centre}.to`]: `out${players.indexOf(centre) + 1}-${players.indexOf(centre) + 2}`,
         }),
-    );
+    ]);
   }
+  // Two things that are wrong with one of them are often mended by one move.
+  const faults = faultsBySubject.map((ofSubject) => stream.pick(ofSubject));
   pickFaults(stream, size.faults, faults);
   return sketch.draft(pairs[0] ?? centre, [
     'desk.*.pan',

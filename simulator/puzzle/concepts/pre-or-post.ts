@@ -34,13 +34,9 @@ export function preOrPost(stream: RandomStream, level: DrillLevel): Draft {
     else askForEffect(player);
   });
   pickFaults(stream, size.faults, faults);
+  const ofStrip = ['aux1', 'aux1.tap', 'aux2', 'aux3', 'aux3.tap', 'fader'];
   return sketch.draft(wanting[0] ?? 'tenor', [
-    'desk.*.aux1',
-    'desk.*.aux1.tap',
-    'desk.*.aux2',
-    'desk.*.aux3',
-    'desk.*.aux3.tap',
-    'desk.*.fader',
+    ...players.flatMap((player) => ofStrip.map((control) => `${stripOf(player)}.${control}`)),
     ...(sketch.isFree({ 'rack.plate.in': 'none' }) ? [] : ['rack.plate.in']),
   ]);
 
