@@ -1,5 +1,5 @@
 import type { Board } from '../board/board.ts';
-import { movesBetween } from '../board/board.ts';
+import { addressesMoved } from '../circuit/section.ts';
 import type { Address } from '../rig/address.ts';
 import { controls } from '../rig/controls.ts';
 import type { Rig } from '../rig/schema.ts';
@@ -9,6 +9,7 @@ import type { Rig } from '../rig/schema.ts';
  * `desk.*.fader` means every fader of the desk, `rack.**` all of the rack.
  */
 export function matches(pattern: string, address: Address): boolean {
+  if (!pattern.includes('*')) return pattern === address;
   const steps = address.split('.');
   const wanted = pattern.split('.');
   if (wanted.at(-1) === '**') {
@@ -31,12 +32,12 @@ export function lockedControls(rig: Rig, open: readonly string[]): ReadonlySet<A
 }
 
 /** Locked controls that stand elsewhere than at the start. */
-export const movedLocks = (
+export function movedLocks(
   rig: Rig,
   open: readonly string[],
   start: Board,
   board: Board,
-): Address[] =>
-  movesBetween(rig, start, board)
-    .map(({ control }) => control.address)
-    .filter((address) => !isOpen(open, address));
+): Address[] {
+  const moved = addressesMoved(start, board).filter((address) => !isOpen(open, address));
+  return moved.length < 2 ? moved : [...controls(rig).keys()].filter((one) => moved.includes(one));
+}

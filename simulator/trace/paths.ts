@@ -79,13 +79,10 @@ function pathsOfSignal(
   const { circuit } = solution;
   const found: Path[] = [];
   let visits = 0;
+  /** What the way walked so far has passed. */
+  const walked = new Set([signal.stage]);
 
-  const walk = (
-    steps: readonly PathStep[],
-    here: Voltages,
-    walked: ReadonlySet<number>,
-    decorrelated: boolean,
-  ) => {
+  const walk = (steps: readonly PathStep[], here: Voltages, decorrelated: boolean) => {
     visits += 1;
     if (visits > MOST_VISITS || found.length >= MOST_PATHS) return;
     const arrived = [...here].filter(([stage]) => goals.has(stage));
@@ -98,8 +95,9 @@ function pathsOfSignal(
         (stage) => circuit.stages[stage]?.law.kind === 'decorrelator',
       );
       const step = stepTo(circuit, place, voltages, steps.at(-1)?.level);
-      const further = new Set([...walked, ...voltages.keys()]);
-      walk([...steps, step], voltages, further, decorrelated || turnsNew);
+      for (const stage of voltages.keys()) walked.add(stage);
+      walk([...steps, step], voltages, decorrelated || turnsNew);
+      for (const stage of voltages.keys()) walked.delete(stage);
     }
   };
 
@@ -107,7 +105,7 @@ function pathsOfSignal(
   const born = new Map<number, Transfer>([[signal.stage, 10 ** (signal.level / 20)]]);
   const start = new Map([[signal.stage, born]]);
   const place = circuit.stages[signal.stage]?.place ?? '';
-  walk([stepTo(circuit, place, start, undefined)], start, new Set(start.keys()), false);
+  walk([stepTo(circuit, place, start, undefined)], start, false);
   return found;
 }
 

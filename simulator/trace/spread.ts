@@ -28,15 +28,17 @@ function walk(
 ): number[] {
   const met: number[] = [];
   const waiting: number[] = [];
-  const add = (stage: number) => {
-    if (set[stage] === 1 || isBarred?.(stage)) return;
-    set[stage] = 1;
-    met.push(stage);
-    waiting.push(stage);
+  const meet = (stages: Iterable<number>) => {
+    for (const stage of stages) {
+      if (set[stage] === 1 || isBarred?.(stage)) continue;
+      set[stage] = 1;
+      met.push(stage);
+      waiting.push(stage);
+    }
   };
-  for (const stage of from) add(stage);
+  meet(from);
   for (let stage = waiting.pop(); stage !== undefined; stage = waiting.pop()) {
-    for (const next of wires[stage] ?? []) add(next);
+    meet(wires[stage] ?? []);
   }
   return met;
 }
