@@ -8,6 +8,8 @@ export interface Kept {
   readonly changed: Uint8Array;
   /** Whether other wires are open than before, so that stages may depend on others. */
   readonly rewired: boolean;
+  /** Whether the stages can be taken in the order of before: no wire was opened that could ask for another one. */
+  readonly isInOrder: boolean;
 }
 
 /** Holds a circuit against one that was solved before. @returns nothing where they have not the same stages. */
@@ -16,15 +18,21 @@ export function keptFrom(circuit: Circuit, before: Solution): Kept | undefined {
   if (signals !== circuit.signals || stages.length !== circuit.stages.length) return undefined;
   const changed = new Uint8Array(stages.length);
   let rewired = false;
+  let isOpened = false;
   circuit.stages.forEach((stage, index) => {
     const [known, into, intoBefore] = [stages[index], circuit.wires[index], wires[index]];
     if (stage === known && into === intoBefore) return;
     if (!known || !into || !intoBefore) return;
     if (stage === known && alike(into, intoBefore, sameWire)) return;
     changed[index] = 1;
-    rewired ||= !alike(into, intoBefore, sameOpening) || !alike(heardBy(stage), heardBy(known));
+    const isListening = !alike(heardBy(stage), heardBy(known));
+    rewired ||= isListening || !alike(into, intoBefore, sameOpening);
+    isOpened ||=
+      isListening || into.some((wire) => !intoBefore.some((one) => leadsLike(one, wire)));
   });
-  return { before, changed, rewired };
+  // Where a wire was closed, stages that were taken together may no longer have to be.
+  const isApart = before.order.length === stages.length;
+  return { before, changed, rewired, isInOrder: !rewired || (!isOpened && isApart) };
 }
 
 /**
@@ -56,6 +64,10 @@ const sameWire = (one: Wire, other: Wire): boolean =>
 
 const sameOpening = (one: Wire, other: Wire): boolean =>
   one.from === other.from && (one.ratio === 0) === (other.ratio === 0);
+
+/** Whether one wire is open at least where another one is. */
+const leadsLike = (one: Wire, other: Wire): boolean =>
+  other.ratio === 0 || (one.from === other.from && one.ratio !== 0);
 
 /** The stages that a compressor listens to. */
 const heardBy = (stage: Stage | undefined): readonly number[] =>

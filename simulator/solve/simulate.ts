@@ -5,9 +5,14 @@ import type { Rig } from '../rig/schema.ts';
 import type { Solution } from './solution.ts';
 import { solve } from './solve.ts';
 
-/** What was built and what was solved last, by rig: boards of one rig mostly differ in a control or two. */
+/** The solution of a setup. */
+export interface Simulation extends Solution {
+  readonly circuit: BuiltCircuit;
+}
+
+/** What was built and what was simulated last, by rig: boards of one rig mostly differ in a control or two. */
 const built = new WeakMap<Rig, BuiltCircuit>();
-const solved = new WeakMap<Rig, Solution>();
+const simulated = new WeakMap<Rig, Simulation>();
 
 /** The circuit of a setup. What that of the last setup of the same rig has in common with it is not built again. */
 export function circuitOf(setup: Setup): BuiltCircuit {
@@ -24,11 +29,20 @@ export function circuitOf(setup: Setup): BuiltCircuit {
  * What the last setup of the same rig has in common with this one is not computed again; the result is the same
  * as if it was.
  */
-export function simulate(setup: Setup): Solution {
+export function simulate(setup: Setup): Simulation {
   const circuit = circuitOf(setup);
-  const before = solved.get(setup.rig);
+  const before = simulated.get(setup.rig);
   if (before?.circuit === circuit) return before;
-  const solution = solve(circuit, undefined, before);
-  solved.set(setup.rig, solution);
-  return solution;
+  const simulation = { ...solve(circuit, undefined, before), circuit };
+  simulated.set(setup.rig, simulation);
+  return simulation;
+}
+
+/**
+ * What {@link simulate} says of a setup, from another one of its rig that many are held against. Where a change does
+ * not reach, the rows of both are the same objects.
+ */
+export function simulateBeside(setup: Setup, other: Simulation): Simulation {
+  const circuit = buildCircuit(setup, other.circuit);
+  return { ...solve(circuit, undefined, other), circuit };
 }

@@ -29,7 +29,7 @@ export function solve(circuit: Circuit, at: SolveAt = SIMULATION, before?: Solut
   const loops: Loop[] = [];
   const compression = new Map<number, Db>();
   const signalAt = new Map(circuit.signals.map(({ stage }, index) => [stage, index] as const));
-  const order = kept && !kept.rewired ? kept.before.order : componentsInOrder(circuit);
+  const order = kept?.isInOrder ? kept.before.order : componentsInOrder(circuit);
 
   for (const component of order) {
     const [stage] = component;

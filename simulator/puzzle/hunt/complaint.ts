@@ -54,6 +54,9 @@ export function complaintAt(
   meant: Solution,
   found: Solution,
 ): Complaint | undefined {
+  // Where the fault does not reach, the row is the very one that was meant.
+  const stages = stagesOf(found.circuit, outputPlace(output));
+  if (stages.every((stage) => found.rows[stage] === meant.rows[stage])) return undefined;
   const oddities: Oddity[] = [];
   let isOfAll = true;
   for (const { id: track } of rig.box.tracks) {

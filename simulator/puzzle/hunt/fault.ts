@@ -6,7 +6,7 @@ import { type Control, type ControlValue, NONE, OPEN } from '../../rig/control.t
 import { controls } from '../../rig/controls.ts';
 import { jacks } from '../../rig/jacks.ts';
 import type { Rig } from '../../rig/schema.ts';
-import { simulate } from '../../solve/simulate.ts';
+import { type Simulation, simulateBeside } from '../../solve/simulate.ts';
 import type { Solution } from '../../solve/solution.ts';
 import { solve } from '../../solve/solve.ts';
 import { stagesThatCarry } from './stages-that-carry.ts';
@@ -116,13 +116,13 @@ export function partnerOf(setup: Setup, jack: Address): Address | undefined {
 }
 
 /** What a setup sounds like with something wrong in it. @param solution what it sounds like without. */
-export function solutionWith(setup: Setup, solution: Solution, fault: HuntFault): Solution {
+export function solutionWith(setup: Setup, solution: Simulation, fault: HuntFault): Solution {
   const { rig, board } = setup;
   if (isHidden(fault.kind)) {
     const circuit = withHidden(solution.circuit, fault.at, HIDDEN_RATIOS[fault.kind]);
     return solve(circuit, undefined, solution);
   }
-  return simulate({ rig, board: withValues(rig, board, changedBy(setup, fault)) });
+  return simulateBeside({ rig, board: withValues(rig, board, changedBy(setup, fault)) }, solution);
 }
 
 const isHidden = (kind: FaultKind): kind is HiddenKind =>

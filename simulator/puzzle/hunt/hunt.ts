@@ -2,8 +2,7 @@ import type { Setup } from '../../board/board.ts';
 import type { Address } from '../../rig/address.ts';
 import type { Rig } from '../../rig/schema.ts';
 import { clippingStages } from '../../solve/headroom.ts';
-import { simulate } from '../../solve/simulate.ts';
-import type { Solution } from '../../solve/solution.ts';
+import { type Simulation, simulate } from '../../solve/simulate.ts';
 import { RandomStream } from '../random-stream.ts';
 import { SEED } from '../seed.ts';
 import { type Complaint, complaintAt, complaintId, type Oddity } from './complaint.ts';
@@ -20,7 +19,7 @@ export interface Hunt extends LineUp {
   /** How everything was written down to stand. */
   readonly setup: Setup;
   /** What that sounds like. */
-  readonly meantSolution: Solution;
+  readonly meantSolution: Simulation;
   readonly complaint: Complaint;
   /** The track, or the signal of one, that every reading is of. */
   readonly source: string;
@@ -100,7 +99,7 @@ interface Case {
 }
 
 /** All that could be complained of. */
-function casesOf(setup: Setup, meant: Solution, faults: readonly HuntFault[]): readonly Case[] {
+function casesOf(setup: Setup, meant: Simulation, faults: readonly HuntFault[]): readonly Case[] {
   const cases = new Map<string, Case>();
   for (const fault of faults) {
     const found = solutionWith(setup, meant, fault);

@@ -1,7 +1,7 @@
 import type { Setup } from '../../board/board.ts';
 import type { Circuit } from '../../circuit/circuit.ts';
 import type { Address } from '../../rig/address.ts';
-import type { Solution } from '../../solve/solution.ts';
+import type { Simulation } from '../../solve/simulate.ts';
 import { type HuntFault, solutionWith } from './fault.ts';
 import { groupsOf, type Reading, readingAt } from './reading.ts';
 import type { Test } from './strategy.ts';
@@ -40,7 +40,7 @@ export const metered = ({ stagesAt }: Circuit): readonly Address[] =>
  */
 export function lineUp(
   setup: Setup,
-  meantSolution: Solution,
+  meantSolution: Simulation,
   faults: readonly HuntFault[],
   source: string,
 ): LineUp {
