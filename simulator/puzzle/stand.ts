@@ -56,14 +56,12 @@ export class Stand {
   /** Whether no check fails whatever the levels are, and no jack has two cords. It ends at the first that does. */
   get isWired(): boolean {
     if (this.doubled) return false;
-    const { grounds } = this.#field;
-    const failedBefore = grounds.flatMap((_, index) =>
-      this.#last && this.#last.from.#failing[index] ? [index] : [],
-    );
-    return (
-      !failedBefore.some((index) => this.#fails(index)) &&
-      !grounds.some((_, index) => this.#fails(index))
-    );
+    const indexes = [...this.#field.grounds.keys()];
+    const before = this.#last?.from;
+    // What failed before the last turn is the likeliest to fail still.
+    if (before && indexes.some((index) => before.#failing[index] && this.#fails(index)))
+      return false;
+    return !indexes.some((index) => this.#fails(index));
   }
 
   /** Two input jacks that name one output jack, which takes one cord: one of them has to let go. */

@@ -5,6 +5,8 @@ import {
   DRILL_LEVELS,
   drillOf,
   grade,
+  HUNT_LEVELS,
+  hunt,
   levelAt,
   outputPlace,
   type Setup,
@@ -32,6 +34,7 @@ const COMPARED_SIZE = 32;
 const TASKS = 10;
 const DRILLS = 40;
 const LEARNERS = 1000;
+const HUNT_ROOM = 'net-loft';
 
 /** A fader moved, the setup simulated, all outputs read. */
 function editToLevels(setup: Setup): (run: number) => void {
@@ -96,6 +99,24 @@ function gradeClassOnce(): number {
   });
 }
 
+/** For each level of fault hunts, the time that 95 of 100 take at most, from seed to the best strategy. */
+function huntLines(): Line[] {
+  const rig = readCourse().rigs.get(HUNT_ROOM);
+  if (!rig) throw new Error(`Expected the rig ${HUNT_ROOM} in the course.`);
+  hunt(rig, HUNT_LEVELS.length, 'warm');
+  return HUNT_LEVELS.map((_, index): Line => {
+    const times = Array.from({ length: DRILLS }, (_one, seed) =>
+      onceMs(() => hunt(rig, index + 1, `bench${seed}`)),
+    ).sort((one, other) => one - other);
+    return {
+      what: `fault hunt, level ${index + 1}, with its best strategy, 95 of 100`,
+      value: times[Math.floor(DRILLS * 0.95)] ?? Number.NaN,
+      unit: 'ms',
+      bar: { most: 100 },
+    };
+  });
+}
+
 function measure(): Line[] {
   const setups = SIZES.map((strips) => [strips, benchSetup(strips)] as const);
   const edits = setups.map(([strips, setup]) => [strips, medianMs(editToLevels(setup))] as const);
@@ -147,6 +168,7 @@ function measure(): Line[] {
       bar: { most: 20_000 },
     },
     ...drillLines(),
+    ...huntLines(),
   ];
 }
 

@@ -6,7 +6,7 @@ import { controls, lockedControls, valueAt } from '../../../simulator/index.ts';
 const STEP = 2;
 
 /** Every value that a control could be put to. */
-function valuesOf(control: Control): ControlValue[] {
+export function valuesOf(control: Control): ControlValue[] {
   switch (control.kind) {
     case 'switch':
       return [false, true];
