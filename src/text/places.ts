@@ -17,13 +17,11 @@ import { listed } from './sentence.ts';
 const SIDES: Readonly<Record<string, string>> = { l: 'left', r: 'right' };
 const GOAL = /^(.+?) to (.+)$/;
 
-/** Name of an owner inside a sentence: `Strip 3 Cello`, `the Cello track`, `the main bus`, `the Compressor`. */
+/** Name of an owner inside a sentence: `Strip 3 Cello`, `the Cello track`, `the main bus`, `the compressor`. */
 export function ownerName(rig: Rig, owner: Owner): string {
   const [section, id] = owner.split('.');
   const label = ownerLabel(rig, owner);
-  if (id === 'main' || owner === CONTROL_ROOM)
-    return `the ${label.charAt(0).toLowerCase()}${label.slice(1)}`;
-  if (section === 'rack') return `the ${label}`;
+  if (id === 'main' || owner === CONTROL_ROOM || section === 'rack') return `the ${inProse(label)}`;
   if (section !== 'box') return label;
   const bus = rig.box.buses.find((one) => one.id === id);
   if (bus) return `the box bus ${bus.label}`;
@@ -31,11 +29,11 @@ export function ownerName(rig: Rig, owner: Owner): string {
   return capture ? `the capture track ${capture.label}` : `the ${label}`;
 }
 
-/** Name of a device or plug-in inside a sentence: `the Plate`, `the Compressor of the Cello track`. */
+/** Name of a device or plug-in inside a sentence: `the plate`, `the compressor of the Cello track`. */
 export function deviceName(rig: Rig, device: Address): string {
   const plugin = pluginAt(rig, device)?.plugin;
   const owner = ownerName(rig, ownerOf(device));
-  return plugin ? `the ${plugin.label} of ${owner}` : owner;
+  return plugin ? `the ${inProse(plugin.label)} of ${owner}` : owner;
 }
 
 /**
@@ -55,7 +53,8 @@ export function placeName(rig: Rig, place: Address): string {
   // Beside a field these two read as a question; in a sentence they are things.
   if (steps[2] === 'path') return `the feed of ${owner}`;
   if (place === part(CONTROL_ROOM, 'listen')) return `the choice of ${owner}`;
-  const label = partLabel(rig, place);
+  const written = partLabel(rig, place);
+  const label = pluginAt(rig, place) ? inProse(written) : written;
   const what = side ? label.slice(0, -side.length - 1) : label;
   const name = side ? `${side} ${what}` : what;
   if (what.startsWith('tap of the ')) {
@@ -63,6 +62,10 @@ export function placeName(rig: Rig, place: Address): string {
   }
   return withGoal(name, owner);
 }
+
+/** A label that is a thing inside a sentence: without the capital that it has beside its field. `EQ` keeps its own. */
+const inProse = (label: string): string =>
+  /^\p{Lu}(?!\p{Lu})/u.test(label) ? `${label.charAt(0).toLowerCase()}${label.slice(1)}` : label;
 
 /** `send to Aux 1` of an owner: `the send of Strip 3 Cello to Aux 1`. */
 function withGoal(name: string, owner: string): string {
@@ -82,7 +85,7 @@ export function sourceName(rig: Rig, source: string): string {
 export const goalName = (rig: Rig, goal: string): string =>
   placeName(rig, isOutput(rig, goal) ? outputPlace(goal) : goal);
 
-/** The same behind its preposition: `in Headphones A`, `at the input of the Plate`. */
+/** The same behind its preposition: `in Headphones A`, `at the input of the plate`. */
 export const atGoal = (rig: Rig, goal: string): string =>
   `${isOutput(rig, goal) || goal.startsWith('out.') ? 'in' : 'at'} ${goalName(rig, goal)}`;
 

@@ -63,7 +63,7 @@ export function reasonSentence(rig: Rig, reason: Reason): string {
   return sentence(say(reason, rig));
 }
 
-/** A way by its end and the devices that it passes: `the way to Capture through the Plate`. */
+/** A way by its end and the devices that it passes: `the way to Capture through the plate`. */
 function wayName(rig: Rig, path: Path): string {
   const owners = [...new Set(placesOf(path).map(ownerOf))];
   const end = placeName(rig, path.steps.at(-1)?.place ?? '');

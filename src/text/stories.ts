@@ -100,7 +100,7 @@ function changed({ gain }: PathStep, before: string): string {
   return `${before}turned ${gain < 0 ? 'down' : 'up'} ${Math.abs(gain).toFixed(1)} dB`;
 }
 
-/** `passes the Compressor of the Cello track`, and by how much later that is where it takes time. */
+/** `passes the compressor of the Cello track`, and by how much later that is where it takes time. */
 function pluginClause(rig: Rig, { plugin, address }: PluginAt): string {
   const late = plugin.latencyMs === 0 ? '' : `, ${plugin.latencyMs} ms later`;
   return `passes ${deviceName(rig, address)}${late}`;

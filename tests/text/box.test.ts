@@ -38,10 +38,10 @@ const { setup, solution } = boxRoom({
 const { rig } = setup;
 
 test.each([
-  ['box.viola.comp.threshold', 'the Compressor threshold of the Viola track'],
-  ['box.viola.comp.in', 'the Compressor input of the Viola track'],
-  ['box.viola.comp.on', 'the Compressor on of the Viola track'],
-  ['box.room.hall.level', 'the Hall level of the box bus Room'],
+  ['box.viola.comp.threshold', 'the compressor threshold of the Viola track'],
+  ['box.viola.comp.in', 'the compressor input of the Viola track'],
+  ['box.viola.comp.on', 'the compressor on of the Viola track'],
+  ['box.room.hall.level', 'the hall level of the box bus Room'],
   ['box.viola.room', 'the send of the Viola track to Room'],
   ['box.viola.room.tap', 'the tap of the send of the Viola track to Room'],
   ['box.mix.in', 'the input of the capture track Mix'],
@@ -73,12 +73,12 @@ test('pathLine() names the plug-ins and the send on the way, from the box to the
 
 test('pathStory() tells what each plug-in does, and how late it is: (4 + 4) · 3/4 = 6 dB less', () => {
   const inViola =
-    'Viola passes the Compressor of the Viola track, is turned down 6.0 dB by its compression, passes the Boost of the Viola track, 1.5 ms later';
+    'Viola passes the compressor of the Viola track, is turned down 6.0 dB by its compression, passes the boost of the Viola track, 1.5 ms later';
   const toMix = 'goes to the main bus, comes in at Converter input 1, and reaches';
   // Strip 6 is off the main bus, so of the send the left side alone goes on: 3 dB less.
   expect(paths(solution, 'viola', 'box.mix.in').map((path) => pathStory(setup, path))).toEqual([
     `${inViola}, leaves Output 1, is panned full left, ${toMix} the input of the capture track Mix at −2.0 dBu.`,
-    `${inViola}, goes after the fader of the Viola track to Room, turned down 9.0 dB, passes the Hall of the box bus Room, is turned into reverberation, leaves Output 5, is panned full left, ${toMix} the input of the capture track Mix at −11.0 dBu.`,
+    `${inViola}, goes after the fader of the Viola track to Room, turned down 9.0 dB, passes the hall of the box bus Room, is turned into reverberation, leaves Output 5, is panned full left, ${toMix} the input of the capture track Mix at −11.0 dBu.`,
   ]);
 });
 

@@ -73,7 +73,7 @@ test.each<[string, Board, string]>([
   [
     'an insert without its send',
     { 'desk.ch3.insert.return': 'rack.comp.out' },
-    'the insert send of Strip 3 Cello is plugged nowhere; nothing is plugged into the input of the Compressor',
+    'the insert send of Strip 3 Cello is plugged nowhere; nothing is plugged into the input of the compressor',
   ],
 ])('silence is explained by %s', (_what, board, why) => {
   expectWords({ kind: 'absent', ...cello }, board, [
@@ -119,17 +119,17 @@ test('a probe that cannot be carried out says so', () => {
 test('an order is asked stop by stop, and what is out of order is named', () => {
   const through = ['desk.main', 'rack.comp'];
   expectWords({ kind: 'passes', ...cello, through }, compressed, [
-    'Every way of Cello to Capture passes the main bus, then the Compressor.',
+    'Every way of Cello to Capture passes the main bus, then the compressor.',
     'Found: 1 way, not as asked.',
-    'This way passes the Compressor before the main bus, not after it: Cello track → Output 3 → Strip 3 Cello → Compressor → Strip 3 Cello → Main bus → Capture.',
+    'This way passes the compressor before the main bus, not after it: Cello track → Output 3 → Strip 3 Cello → Compressor → Strip 3 Cello → Main bus → Capture.',
   ]);
 });
 
 test('a way past a device, and a way through what it should avoid', () => {
   expectWords({ kind: 'passes', ...cello, through: ['rack.comp'] }, {}, [
-    'Every way of Cello to Capture passes the Compressor.',
+    'Every way of Cello to Capture passes the compressor.',
     'Found: 1 way, not as asked.',
-    `This way does not pass the Compressor: ${straight}`,
+    `This way does not pass the compressor: ${straight}`,
   ]);
   expectWords({ kind: 'avoids', ...cello, past: 'desk.main' }, {}, [
     'No way of Cello to Capture passes the main bus.',
@@ -141,9 +141,9 @@ test('a way past a device, and a way through what it should avoid', () => {
 test('dry and through: what stops behind the device is named, though the source arrives', () => {
   const claim = { kind: 'dry-and-through', ...cello, through: 'rack.plate' } as const;
   const judgement = judge(claim, hear({ 'desk.ch3.aux3': 0, 'desk.ret1.mute': true }));
-  expect(heardSentence(netLoft, judgement)).toBe('Found: 1 way, not through the Plate.');
+  expect(heardSentence(netLoft, judgement)).toBe('Found: 1 way, not through the plate.');
   expect(judgement.reasons.map((reason) => reasonSentence(netLoft, reason))).toContain(
-    'What leaves the Plate does not reach Capture: the mute of Strip R1 Plate return is on.',
+    'What leaves the plate does not reach Capture: the mute of Strip R1 Plate return is on.',
   );
 });
 
@@ -152,7 +152,7 @@ test('a loop is named by its owners, with its gain and whether it settles', () =
   expectWords({ kind: 'no-loop' }, unstable, [
     'No loop is closed: nothing feeds itself.',
     'Found: 1 loop.',
-    'Strip R1 Plate return → Aux 3 → the Plate feed one another in a loop, 0.0 dB once round: what circulates grows, and there is no level to give.',
+    'Strip R1 Plate return → Aux 3 → the plate feed one another in a loop, 0.0 dB once round: what circulates grows, and there is no level to give.',
   ]);
 });
 

@@ -139,7 +139,7 @@ const CASES: [FindingCode, Board, string, string][] = [
   [
     'send-nowhere',
     { 'desk.ch3.aux3': -2, 'rack.plate.in': 'none' },
-    'The send of Strip 3 Cello to Aux 3 is open, but what comes into Aux 3 reaches no output: the output of Aux 3 is plugged nowhere; nothing is plugged into the input of the Plate.',
+    'The send of Strip 3 Cello to Aux 3 is open, but what comes into Aux 3 reaches no output: the output of Aux 3 is plugged nowhere; nothing is plugged into the input of the plate.',
     'Lead the output of Aux 3 on, or close the send of Strip 3 Cello to Aux 3.',
   ],
   [
@@ -151,13 +151,13 @@ const CASES: [FindingCode, Board, string, string][] = [
   [
     'return-feeds-send',
     { 'desk.ch3.aux3': 0, 'desk.ret1.aux3': -6 },
-    'What comes back from the Plate is sent to it again: Strip R1 Plate return → Aux 3 → the Plate feed one another in a loop, −6.0 dB once round: what circulates dies away.',
+    'What comes back from the plate is sent to it again: Strip R1 Plate return → Aux 3 → the plate feed one another in a loop, −6.0 dB once round: what circulates dies away.',
     'If that is not meant: close the send of Strip R1 Plate return to Aux 3.',
   ],
   [
     'return-feeds-send',
     { 'desk.ch3.aux3': 0, 'desk.ret1.aux3': 3 },
-    'What comes back from the Plate is sent to it again: Strip R1 Plate return → Aux 3 → the Plate feed one another in a loop, +3.0 dB once round: what circulates grows, and there is no level to give.',
+    'What comes back from the plate is sent to it again: Strip R1 Plate return → Aux 3 → the plate feed one another in a loop, +3.0 dB once round: what circulates grows, and there is no level to give.',
     'Close the send of Strip R1 Plate return to Aux 3.',
   ],
   [
@@ -169,19 +169,19 @@ const CASES: [FindingCode, Board, string, string][] = [
   [
     'insert-not-returned',
     { 'rack.comp.in': 'desk.ch3.insert.send' },
-    'The insert of Strip 3 Cello is sent to the input of the Compressor and does not come back: the signal goes straight on, and what it is sent to is not heard.',
-    'Plug the end of the chain into the insert return of Strip 3 Cello, or take the cord between Strip 3 Cello and the Compressor out.',
+    'The insert of Strip 3 Cello is sent to the input of the compressor and does not come back: the signal goes straight on, and what it is sent to is not heard.',
+    'Plug the end of the chain into the insert return of Strip 3 Cello, or take the cord between Strip 3 Cello and the compressor out.',
   ],
   [
     'insert-not-sent',
     { 'desk.ch3.insert.return': 'rack.comp.out' },
-    'The insert of Strip 3 Cello comes back from the output of the Compressor, which it does not feed: the signal of Strip 3 Cello itself ends there.',
-    'Plug the insert send of Strip 3 Cello into what leads to the Compressor, or take the cord out of the insert return of Strip 3 Cello.',
+    'The insert of Strip 3 Cello comes back from the output of the compressor, which it does not feed: the signal of Strip 3 Cello itself ends there.',
+    'Plug the insert send of Strip 3 Cello into what leads to the compressor, or take the cord out of the insert return of Strip 3 Cello.',
   ],
   [
     'ghost',
     { 'desk.ch3.aux3': -3, 'desk.ch3.aux3.tap': 'pre' },
-    'The send of Strip 3 Cello to Aux 3 is taken before the fader, and the Plate is heard in Capture: the effect stays when the fader goes down.',
+    'The send of Strip 3 Cello to Aux 3 is taken before the fader, and the plate is heard in Capture: the effect stays when the fader goes down.',
     'If that is not meant: take it after the fader.',
   ],
   [
@@ -223,7 +223,7 @@ const CASES: [FindingCode, Board, string, string][] = [
   [
     'low-level',
     { 'desk.ch3.aux3': -45 },
-    'The input of the Plate is fed at −42.0 dBu, below −36.0 dBu: what brings it up later brings up the noise with it.',
+    'The input of the plate is fed at −42.0 dBu, below −36.0 dBu: what brings it up later brings up the noise with it.',
     'Turn it up before it comes there, at the send of Strip 3 Cello to Aux 3 first.',
   ],
   [
@@ -272,7 +272,7 @@ const IN_BOX: [FindingCode, BoxRoom, string, string][] = [
   [
     'ghost',
     roomBus('pre', { 'box.room.to': 'out5-6' }),
-    'The send of the Viola track to Room is taken before the fader, and the Hall of the box bus Room is heard in Tape: the effect stays when the fader goes down.',
+    'The send of the Viola track to Room is taken before the fader, and the hall of the box bus Room is heard in Tape: the effect stays when the fader goes down.',
     'If that is not meant: use a bus whose sends are taken after the fader, since those to the box bus Room are fixed.',
   ],
 ];

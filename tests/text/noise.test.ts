@@ -68,8 +68,8 @@ test('placeName() of the places that only a −10 dBV device has', () => {
   const [comp, ...others] = netLoft.rack;
   if (!comp) throw new Error('Expected a device.');
   const rig: Rig = { ...netLoft, rack: [{ ...comp, level: 'minus10' }, ...others] };
-  expect(placeName(rig, 'rack.comp.pad')).toBe('the pad of the Compressor to −10 dBV');
-  expect(placeName(rig, 'rack.comp.end')).toBe('the output at −10 dBV of the Compressor');
+  expect(placeName(rig, 'rack.comp.pad')).toBe('the pad of the compressor to −10 dBV');
+  expect(placeName(rig, 'rack.comp.end')).toBe('the output at −10 dBV of the compressor');
 });
 
 test('headroomFigure() has a sign only where something clips, and no end where nothing comes', () => {
@@ -78,6 +78,6 @@ test('headroomFigure() has a sign only where something clips, and no end where n
 
 test('compressionSentence() says by how much a compressor turns down, or that it does nothing', () => {
   const place = 'rack.comp.compress';
-  expect(compressionSentence(netLoft, place, -4.46)).toMatch(/^.*Compressor is 4\.5 dB\.$/);
-  expect(compressionSentence(netLoft, place, 0)).toMatch(/Compressor is none now\.$/);
+  expect(compressionSentence(netLoft, place, -4.46)).toMatch(/^.*compressor is 4\.5 dB\.$/);
+  expect(compressionSentence(netLoft, place, 0)).toMatch(/compressor is none now\.$/);
 });

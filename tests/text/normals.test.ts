@@ -68,7 +68,7 @@ test('findingSentence() of an insert that a plug in its send takes apart', () =>
     ({ code }) => code === 'insert-not-returned',
   );
   expect(finding && findingSentence(rig, finding)).toBe(
-    'The insert of Strip A Viola is sent to the input of the Squash and does not come back: the signal does not go on from there.',
+    'The insert of Strip A Viola is sent to the input of the squash and does not come back: the signal does not go on from there.',
   );
 });
 

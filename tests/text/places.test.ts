@@ -16,8 +16,8 @@ test.each([
   ['box.blend.fader', 'the fader of the box bus Blend'],
   ['box.main.fader', 'the fader of the main mix of the box'],
   ['converter.out3', 'Output 3'],
-  ['rack.plate.in', 'the input of the Plate'],
-  ['rack.plate', 'the Plate'],
+  ['rack.plate.in', 'the input of the plate'],
+  ['rack.plate', 'the plate'],
   ['out.headphones-a', 'Headphones A'],
   ['out.capture.l', 'the left side of Capture'],
 ])('placeName() of %s', (place, name) => {
@@ -44,5 +44,5 @@ test('sourceName() names a track, and one side of it', () => {
 
 test('atGoal() says “in” of an output and “at” of a place', () => {
   expect(atGoal(netLoft, 'headphones-a')).toBe('in Headphones A');
-  expect(atGoal(netLoft, 'rack.plate.in')).toBe('at the input of the Plate');
+  expect(atGoal(netLoft, 'rack.plate.in')).toBe('at the input of the plate');
 });

@@ -30,6 +30,6 @@ test('curveSentence() says what a compressor hears, does and is: 3 dBu, 8 over i
   const [found] = workingCompressors(hear(IN_LINE).solution);
   if (!found) throw new Error('Expected a compressor, but found none.');
   expect(curveSentence(netLoft, found, scaleIn(netLoft, 'dBu'))).toBe(
-    'The Compressor hears +3.0 dBu and turns it down by 6.0 dB to −3.0 dBu; threshold −5.0 dBu, ratio 4 : 1, no knee.',
+    'The compressor hears +3.0 dBu and turns it down by 6.0 dB to −3.0 dBu; threshold −5.0 dBu, ratio 4 : 1, no knee.',
   );
 });

@@ -45,7 +45,7 @@ test.each<[string, BoardEvent, string]>([
   [
     'a threshold',
     set('rack.comp.threshold', 99),
-    'The threshold of the Compressor takes −40.0 dBu to +20.0 dBu.',
+    'The threshold of the compressor takes −40.0 dBu to +20.0 dBu.',
   ],
   [
     'a pan',

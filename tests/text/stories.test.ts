@@ -23,7 +23,7 @@ test('polarity, pan and a reverb beside the dry way', () => {
   const board = { 'desk.ch3.polarity': true, 'desk.ch3.pan': -0.5, 'desk.ch3.aux3': -6 };
   expect(stories('cello', 'out.capture', { ...board, 'desk.ret1.fader': -4 })).toEqual([
     'Cello leaves Output 3, is inverted by Strip 3 Cello, is panned 50 % left, goes to the main bus, and reaches Capture at +3.0 dBu.',
-    'Cello leaves Output 3, is inverted by Strip 3 Cello, goes after the fader of Strip 3 Cello to Aux 3, turned down 6.0 dB, goes to the Plate, is turned into reverberation, is turned down 4.0 dB by the fader of Strip R1 Plate return, goes to the main bus, and reaches Capture at −4.0 dBu.',
+    'Cello leaves Output 3, is inverted by Strip 3 Cello, goes after the fader of Strip 3 Cello to Aux 3, turned down 6.0 dB, goes to the plate, is turned into reverberation, is turned down 4.0 dB by the fader of Strip R1 Plate return, goes to the main bus, and reaches Capture at −4.0 dBu.',
   ]);
 });
 
@@ -38,7 +38,7 @@ test('an insert with a compressor, by way of a subgroup: (3 + 6) · 3/4 = 6.75 d
   };
   const [story] = stories('cello', 'out.capture', board);
   expect(story).toMatch(
-    /^Cello leaves Output 3, goes from the insert of Strip 3 Cello to the Compressor, is turned down 6\.[78] dB by its compression, comes back into the insert of Strip 3 Cello, goes to Subgroup 1–2, goes to the main bus, and reaches Capture at −3\.[78] dBu\.$/,
+    /^Cello leaves Output 3, goes from the insert of Strip 3 Cello to the compressor, is turned down 6\.[78] dB by its compression, comes back into the insert of Strip 3 Cello, goes to Subgroup 1–2, goes to the main bus, and reaches Capture at −3\.[78] dBu\.$/,
   );
 });
 
