@@ -59,7 +59,8 @@ export const withSolution = (record: TaskRecord): TaskRecord => ({
 
 /**
  * A record with a new draft. It takes the place of what the same tab wrote, and of the draft that the tab
- * had taken up; what another tab wrote meanwhile stays beside it, as long as it is unfinished.
+ * had taken up; what another tab wrote meanwhile stays beside it, as long as it is unfinished. So does what was
+ * left undone of another seed.
  *
  * @param takenUp the draft that the tab began from, if any.
  */
@@ -68,9 +69,11 @@ export function withDraft<R extends HasDrafts>(
   draft: Draft,
   takenUp: DraftName | undefined,
 ): R {
-  const isReplaced = ({ by, at }: Draft) =>
-    by === draft.by || (by === takenUp?.by && at <= takenUp.at);
-  const others = record.drafts.filter((one) => !isReplaced(one) && one.text !== draft.text);
+  const isReplaced = ({ by, at, seed }: Draft) =>
+    seed === draft.seed && (by === draft.by || (by === takenUp?.by && at <= takenUp.at));
+  const others = record.drafts.filter(
+    (one) => !isReplaced(one) && (one.text !== draft.text || one.seed !== draft.seed),
+  );
   return { ...record, drafts: keptDrafts([draft, ...others]) };
 }
 

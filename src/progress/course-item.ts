@@ -18,6 +18,8 @@ export interface Concept {
 /** All that the memory knows of the course: its items in order, its concepts, and which are mistaken for one another. */
 export interface CourseOutline {
   readonly items: readonly CourseItem[];
+  /** What can be practised without end, outside of lessons: drills and fault hunts. */
+  readonly practice: readonly CourseItem[];
   readonly units: readonly { readonly id: string; readonly title: string; readonly href: string }[];
   readonly concepts: readonly Concept[];
   /** Groups of concepts that people mistake for one another. */

@@ -137,8 +137,9 @@ export class Keeper<R extends { readonly drafts: readonly Draft[] }> {
   #otherOf(record: R | undefined): Draft | undefined {
     const { tab } = this.#memory;
     return record?.drafts.find(
-      ({ by, at, text, revision }) =>
+      ({ by, at, text, revision, seed }) =>
         revision === this.#shelf.revision &&
+        seed === this.#shelf.seed &&
         by !== tab &&
         text !== this.#written &&
         !(by === this.#takenUp?.by && at <= this.#takenUp.at),

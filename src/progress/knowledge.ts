@@ -94,11 +94,12 @@ export const unitStandings = ({ items, units }: CourseOutline, kept: Kept): Unit
     })
     .filter(({ items: of }) => of.length > 0);
 
-/** What the records of fault hunts are kept as. */
-export const HUNT = 'fault-hunt';
+/** What was tried of all that can be practised, in its order. */
+export const practised = ({ practice }: CourseOutline, kept: Kept): readonly CourseItem[] =>
+  practice.filter(({ id }) => kept.tasks.has(id));
 
-/** Records of tasks that the course no longer has, hunts apart, which are of no lesson. They stay, and go along in every export. */
-export const strayRecords = ({ items }: CourseOutline, kept: Kept): TaskRecord[] =>
-  [...kept.tasks.values()].filter(
-    ({ id, kind }) => kind !== HUNT && items.every((item) => item.id !== id),
+/** Records of tasks that the course no longer has. They stay, and go along in every export. */
+export const strayRecords = ({ items, practice }: CourseOutline, kept: Kept): TaskRecord[] =>
+  [...kept.tasks.values()].filter(({ id }) =>
+    [...items, ...practice].every((item) => item.id !== id),
   );

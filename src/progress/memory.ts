@@ -29,6 +29,7 @@ import {
   type Draft,
   type Moment,
   newRecord,
+  RECORD_VERSION,
   type TaskName,
   type TaskRecord,
 } from './task-record.ts';
@@ -115,12 +116,13 @@ export class Memory {
    */
   keepDraft(
     name: TaskName,
-    { text, isFinished }: Pick<Draft, 'text' | 'isFinished'>,
+    { text, isFinished, seed }: Pick<Draft, 'text' | 'isFinished' | 'seed'>,
     takenUp: DraftName | undefined,
   ): Promise<TaskRecord> {
     const { revision } = name;
+    const ofSeed = seed === undefined ? {} : { seed };
     return this.#changeTask(name, (record, at) =>
-      withDraft(record, { text, isFinished, revision, at, by: this.tab }, takenUp),
+      withDraft(record, { text, isFinished, ...ofSeed, revision, at, by: this.tab }, takenUp),
     );
   }
 
@@ -250,7 +252,11 @@ export class Memory {
   #changeBench(room: string, change: Change<BenchRecord>): Promise<BenchRecord> {
     return this.#changed(async (transaction, now) => {
       const kept = await readRecord(transaction, 'benches', room, now);
-      const changed = await change(kept ?? { version: 1, room, drafts: [] }, now, transaction);
+      const changed = await change(
+        kept ?? { version: RECORD_VERSION, room, drafts: [] },
+        now,
+        transaction,
+      );
       await writeRecord(transaction, 'benches', changed);
       return changed;
     }, room);

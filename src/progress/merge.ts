@@ -55,8 +55,8 @@ export function mergeBenches(one: BenchRecord, other: BenchRecord): BenchRecord 
 
 /** Of drafts those that are kept: the two newest that are unfinished, and a finished one that is newer than both. */
 export function keptDrafts(drafts: readonly Draft[]): Draft[] {
-  const byText = Map.groupBy(drafts, ({ text, revision, isFinished }) =>
-    JSON.stringify([text, revision, isFinished]),
+  const byText = Map.groupBy(drafts, ({ text, revision, isFinished, seed }) =>
+    JSON.stringify([text, revision, isFinished, seed]),
   );
   const newestFirst = [...byText.values()]
     .flatMap((alike) => newest(alike) ?? [])

@@ -24,7 +24,7 @@ export interface QueuedItem {
  * they are mistaken for right behind them: their tasks alternate, since telling confusable things apart is
  * learned by having them mixed (Brunmair, Richter 2019). One that is not due itself stands in when nothing
  * else of its group is due. Each concept is asked by another task than the last time, where there is one,
- * and on another rig, where there is one.
+ * and on another rig, where there is one; one that has lapsed, or has few tasks, by a drill or a hunt as well.
  */
 export function reviewQueue(outline: CourseOutline, kept: Kept, now: Moment): QueuedItem[] {
   const due = [...kept.reviews.values()]
@@ -49,7 +49,13 @@ function mixed(group: readonly Review[], outline: CourseOutline, kept: Kept): Qu
   const columns = group.map((review) => {
     const ranked = rankedFor(review.concept, outline, kept).slice(0, TASKS_EACH);
     const why = { code: 'due', dueAt: Number(review.dueAt) } as const;
-    return ranked.map((one): QueuedItem => ({ ...one, why }));
+    const fresh = practiceFor(review, outline, kept);
+    // What was known and is shaky is asked by something that nobody has seen before.
+    const isWanted = fresh && (review.hasLapsed || ranked.length < TASKS_EACH);
+    const asked = isWanted
+      ? [...ranked.slice(0, TASKS_EACH - 1), { item: fresh, isOnAnotherRig: false }]
+      : ranked;
+    return asked.map((one): QueuedItem => ({ ...one, why }));
   });
   const [only] = group;
   const beside = only && group.length === 1 ? rivalKnown(only.concept, outline, kept) : undefined;
@@ -61,6 +67,16 @@ function mixed(group: readonly Review[], outline: CourseOutline, kept: Kept): Qu
   return Array.from({ length: TASKS_EACH }, (_, turn) =>
     columns.flatMap((column) => column[turn] ?? []),
   ).flat();
+}
+
+/** What to practise of a concept: the first level that was not passed yet, else the last one. */
+function practiceFor(
+  { concept }: Review,
+  { practice }: CourseOutline,
+  { tasks }: Kept,
+): CourseItem | undefined {
+  const of = practice.filter((item) => item.concept === concept);
+  return of.find(({ id }) => tasks.get(id)?.passedAt === undefined) ?? of.at(-1);
 }
 
 /** The concepts that one is mistaken for. */

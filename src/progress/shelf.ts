@@ -10,6 +10,8 @@ export interface Shelf<R extends { readonly drafts: readonly Draft[] }> {
   readonly id: string;
   /** Drafts of another revision stay where they are, and are not offered. */
   readonly revision: number;
+  /** Of a task that is another one with each seed: the seed. Drafts of others are not offered either. */
+  readonly seed?: string | undefined;
   readonly read: () => Promise<R | undefined>;
   readonly keep: (
     draft: Pick<Draft, 'text' | 'isFinished'>,
@@ -18,11 +20,12 @@ export interface Shelf<R extends { readonly drafts: readonly Draft[] }> {
   readonly refuse: (draft: Draft, error: InputError) => Promise<void>;
 }
 
-export const taskShelf = (memory: Memory, name: TaskName): Shelf<TaskRecord> => ({
+export const taskShelf = (memory: Memory, name: TaskName, seed?: string): Shelf<TaskRecord> => ({
   id: name.id,
   revision: name.revision,
+  seed,
   read: () => memory.task(name.id),
-  keep: (draft, takenUp) => memory.keepDraft(name, draft, takenUp),
+  keep: (draft, takenUp) => memory.keepDraft(name, { ...draft, seed }, takenUp),
   refuse: (draft, error) => memory.refuseDraft(name, draft, error),
 });
 

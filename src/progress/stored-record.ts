@@ -40,9 +40,9 @@ export type Migration = (record: Plain) => Plain;
  * `tests/progress/stored`.
  */
 export const MIGRATIONS: Readonly<Record<StoreName, readonly Migration[]>> = {
-  tasks: [],
-  reviews: [],
-  benches: [],
+  tasks: [seedBesideText],
+  reviews: [unchanged],
+  benches: [unchanged],
 };
 
 /**
@@ -99,6 +99,21 @@ function migrated(file: string, data: unknown, migrations: readonly Migration[])
       },
     ]);
   }
+}
+
+/** Version 2 keeps the seed of a draft beside its text. Before that fault hunts alone had seeds, in their text. */
+function seedBesideText(record: Plain): Plain {
+  if (record['kind'] !== 'fault-hunt' || !Array.isArray(record['drafts'])) return record;
+  const drafts = record['drafts'].map((draft: unknown) => {
+    if (!isPlain(draft) || typeof draft['text'] !== 'string') return draft;
+    const hunt: unknown = JSON.parse(draft['text']);
+    return isPlain(hunt) ? { ...draft, seed: hunt['seed'] } : draft;
+  });
+  return { ...record, drafts };
+}
+
+function unchanged(record: Plain): Plain {
+  return record;
 }
 
 const isPlain = (data: unknown): data is Plain =>

@@ -1,7 +1,8 @@
 import * as z from 'zod/mini';
+import { SEED } from '../../simulator/index.ts';
 
 /** Version of the records that are written. Older ones are migrated when they are read (`stored-record.ts`). */
-export const RECORD_VERSION = 1;
+export const RECORD_VERSION = 2;
 
 /** The most characters of a draft: what a setup file may have, since one may be in it. */
 export const LONGEST_DRAFT = 256 * 1024;
@@ -29,6 +30,8 @@ export const draftSchema = z.strictObject({
   at: moment,
   /** The tab that wrote it. */
   by: slug,
+  /** Of a task that is another one with each seed: the seed. */
+  seed: z.optional(z.string().check(z.regex(SEED))),
   /** Revision of the task that it belongs to; 1 on the bench. */
   revision: z.int().check(z.gte(1)),
   /** Whether the task was passed in it: nothing in it is waiting for anybody. */

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import type { Review } from '../../src/progress/review.ts';
-import type { Draft, TaskRecord } from '../../src/progress/task-record.ts';
+import { type Draft, RECORD_VERSION, type TaskRecord } from '../../src/progress/task-record.ts';
 
 /** Few of each, so that records that are merged meet in all ways. */
 const writer = fc.constantFrom('w1', 'w2', 'w3');
@@ -20,7 +20,7 @@ export const arbitraryDraft: fc.Arbitrary<Draft> = fc.record({
 export const arbitraryTask: fc.Arbitrary<TaskRecord> = fc
   .record(
     {
-      version: fc.constant(1 as const),
+      version: fc.constant(RECORD_VERSION),
       id: fc.constant('task-a'),
       kind: fc.constantFrom('patch', 'choose'),
       revision: fc.constantFrom(1, 2),
@@ -54,7 +54,7 @@ export const arbitraryTask: fc.Arbitrary<TaskRecord> = fc
 export const arbitraryReview: fc.Arbitrary<Review> = fc
   .record(
     {
-      version: fc.constant(1 as const),
+      version: fc.constant(RECORD_VERSION),
       concept: fc.constant('send'),
       stage: fc.integer({ min: 0, max: 4 }),
       dueAt: at,

@@ -11,6 +11,7 @@ import {
 } from '../../src/progress/backup.ts';
 import { keptDrafts } from '../../src/progress/merge.ts';
 import { storedRecord } from '../../src/progress/stored-record.ts';
+import { RECORD_VERSION } from '../../src/progress/task-record.ts';
 import { arbitraryDraft, arbitraryReview, arbitraryTask } from './arbitrary-record.ts';
 
 const everything: fc.Arbitrary<Everything> = fc
@@ -22,7 +23,7 @@ const everything: fc.Arbitrary<Everything> = fc
   .map(([tasks, drafts, reviews]) => ({
     tasks: tasks.map((one) => ({ ...one, drafts: keptDrafts(drafts) })),
     reviews,
-    benches: [{ version: 1, room: 'net-loft', drafts: keptDrafts(drafts) }],
+    benches: [{ version: RECORD_VERSION, room: 'net-loft', drafts: keptDrafts(drafts) }],
   }));
 
 /** What opening a text comes to: a backup, or an error of ours. Anything else is thrown. */

@@ -35,6 +35,13 @@ describe('reviewQueue()', () => {
     ]);
   });
 
+  test('a concept that has lapsed is asked by a drill as well, of the first level not passed yet', () => {
+    const lapsed = { ...review('insert', 800), hasLapsed: true };
+    expect(queue([tried('insert-c', 7)], [lapsed])).toEqual(['insert-b', 'drill-insert-1']);
+    const passed = { ...tried('insert-a', 6), id: 'drill-insert-1' };
+    expect(queue([tried('insert-c', 7), passed], [lapsed])).toEqual(['insert-b', 'drill-insert-2']);
+  });
+
   test('the same task comes back where there is no other', () => {
     expect(queue([tried('loop-a', 7)], [review('loop', 800)])).toEqual(['loop-a']);
   });

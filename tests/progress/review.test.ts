@@ -5,6 +5,7 @@ import {
   type Review,
   type ReviewedAttempt,
 } from '../../src/progress/review.ts';
+import { RECORD_VERSION } from '../../src/progress/task-record.ts';
 
 const DAY = 86_400_000;
 const START = 1_000 * DAY;
@@ -36,7 +37,7 @@ describe('afterAttempt()', () => {
   });
 
   const later: Review = {
-    version: 1,
+    version: RECORD_VERSION,
     concept: 'send',
     stage: 2,
     dueAt: START + 7 * DAY,
@@ -88,7 +89,7 @@ test.each([
   [1001, true],
 ])('isDue() at %d of what is due at 1000 is %s', (now, expected) => {
   const review: Review = {
-    version: 1,
+    version: RECORD_VERSION,
     concept: 'send',
     stage: 0,
     dueAt: 1000,

@@ -1,7 +1,7 @@
 import type { CourseItem, CourseOutline } from '../../src/progress/course-item.ts';
 import type { Kept } from '../../src/progress/knowledge.ts';
 import type { Review } from '../../src/progress/review.ts';
-import { newRecord, type TaskRecord } from '../../src/progress/task-record.ts';
+import { newRecord, RECORD_VERSION, type TaskRecord } from '../../src/progress/task-record.ts';
 
 export const item = (id: string, concept: string, rig = 'net-loft'): CourseItem => ({
   id,
@@ -25,6 +25,10 @@ export const OUTLINE: CourseOutline = {
     item('pre-a', 'pre-fader'),
     item('post-a', 'post-fader'),
     item('loop-a', 'loop'),
+  ],
+  practice: [
+    { ...item('drill-insert-1', 'insert'), kind: 'drill', unit: 'drills' },
+    { ...item('drill-insert-2', 'insert'), kind: 'drill', unit: 'drills' },
   ],
   units: ['insert', 'send', 'pre-fader', 'post-fader', 'loop'].map((concept) => ({
     id: `on-${concept}`,
@@ -54,7 +58,7 @@ export function tried(id: string, at: number, passed = true): TaskRecord {
 }
 
 export const review = (concept: string, dueAt: number | undefined): Review => ({
-  version: 1,
+  version: RECORD_VERSION,
   concept,
   stage: dueAt === undefined ? 4 : 1,
   hasLapsed: false,

@@ -3,6 +3,7 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { InputError } from '../../simulator/index.ts';
 import { type Migration, type StoreName, storedRecord } from '../../src/progress/stored-record.ts';
+import { RECORD_VERSION } from '../../src/progress/task-record.ts';
 
 const FOLDER = new URL('stored/', import.meta.url);
 const stored = (file: string): unknown => JSON.parse(readFileSync(new URL(file, FOLDER), 'utf8'));
@@ -28,13 +29,19 @@ describe('storedRecord()', () => {
     const store = STORE_OF[file.split('-')[0] ?? ''];
     if (!store) throw new Error(`Expected task, review or bench, but found ${file}.`);
     const opened = storedRecord(store, stored(file));
-    expect(opened.version).toBe(1);
+    expect(opened.version).toBe(RECORD_VERSION);
     // The file of today's version is what is written today.
-    if (file.endsWith('-1.json')) expect(opened).toEqual(stored(file));
+    if (file.endsWith(`-${RECORD_VERSION}.json`)) expect(opened).toEqual(stored(file));
+  });
+
+  test('a fault hunt of version 1 opens with the seed of its text beside it', () => {
+    const { drafts, ...rest } = storedRecord('tasks', stored('task-hunt-1.json'));
+    expect(rest).toMatchObject({ id: 'fault-hunt-2', concept: 'fault-hunt' });
+    expect(drafts).toMatchObject([{ seed: 'loft', isFinished: false }]);
   });
 
   test('migrations run one after the other, from the version that was stored', () => {
-    // As if what is version 1 today were the third: the first called attempts `tries`, the second had no drafts.
+    // As if what is version 2 today were the third: the first called attempts `tries`, the second had no drafts.
     const steps: string[] = [];
     const migrations: Migration[] = [
       ({ tries, ...rest }) => {
@@ -48,7 +55,7 @@ describe('storedRecord()', () => {
     ];
     const { attempts, drafts: _, ...rest } = stored('task-1.json') as Record<string, unknown>;
     const asThird = (data: Record<string, unknown>) => {
-      // The schema of today reads version 1 alone: what the migrations made is looked at through its eyes.
+      // The schema of today reads version 2 alone: what the migrations made is looked at through its eyes.
       const problems = problemsOf(() => storedRecord('tasks', data, migrations));
       return problems.filter((line) => !line.includes('at version'));
     };
@@ -70,10 +77,14 @@ describe('storedRecord()', () => {
   test.each<[string, unknown, string]>([
     [
       'a version to come',
-      { id: 'task-a', version: 2 },
-      'task task-a at version: expected 1, but found 2. It was written by a newer page. Load the page anew, and it is read again.',
+      { id: 'task-a', version: 3 },
+      'task task-a at version: expected 1 to 2, but found 3. It was written by a newer page. Load the page anew, and it is read again.',
     ],
-    ['no version', { id: 'task-a' }, 'task task-a at version: expected 1, but found no version.'],
+    [
+      'no version',
+      { id: 'task-a' },
+      'task task-a at version: expected 1 to 2, but found no version.',
+    ],
     ['no record', 'ten', 'a task: expected a map of keys, but found "ten".'],
   ])('%s is told', (_, data, expected) => {
     expect(problemsOf(() => storedRecord('tasks', data))).toEqual([expected]);

@@ -31,6 +31,8 @@ const write = (draft: z.output<typeof draftSchema>) => ({
 
 interface Props {
   name: TaskName;
+  /** Of a task that is another one with each seed: the seed. */
+  seed: string | undefined;
   scenario: Scenario;
   board: RunningBoard;
   hintsShown: number;
@@ -40,7 +42,7 @@ interface Props {
 }
 
 /** Keeps how far a scenario is, what came of its attempts and how many hints it took, and says what is kept. */
-export function KeptTask({ name, scenario, board, hintsShown, onHints, judged }: Props) {
+export function KeptTask({ name, seed, scenario, board, hintsShown, onHints, judged }: Props) {
   const { rig, start, solution } = scenario;
   const now = board.snapshot.context.setup.board;
   const sitting = useRef({ isAided: false, hasPassed: false });
@@ -78,7 +80,7 @@ export function KeptTask({ name, scenario, board, hintsShown, onHints, judged }:
 
   const keeping = useKeeping(
     {
-      shelf: (memory) => taskShelf(memory, name),
+      shelf: (memory) => taskShelf(memory, name, seed),
       pristine: write({ board: boardData(start), hintsShown: 0, isAided: false, hasPassed: false })
         .text,
       write: () => write({ board: boardData(now), hintsShown, ...sitting.current }),

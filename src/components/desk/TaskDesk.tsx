@@ -10,6 +10,8 @@ interface Props {
   scenario: Scenario;
   /** What its progress is kept under; nothing is kept when left out. */
   name?: TaskName | undefined;
+  /** Of a task that is another one with each seed: the seed. */
+  seed?: string | undefined;
   /** The fewest moves that solve it, where that is known. */
   par?: number | undefined;
   /** Draws the box and the rack around the desk. */
@@ -17,7 +19,7 @@ interface Props {
 }
 
 /** A scenario with its desk: the brief, the desk, Check and its verdict, hints in steps, the debrief. */
-export function TaskDesk({ scenario, name, par, room }: Props) {
+export function TaskDesk({ scenario, name, seed, par, room }: Props) {
   const { rig, title, brief, hints, start, open, show, solution, debrief } = scenario;
   const locked = useMemo(() => lockedControls(rig, open), [rig, open]);
   const board = useBoard({ setup: { rig, board: start }, locked });
@@ -99,6 +101,7 @@ export function TaskDesk({ scenario, name, par, room }: Props) {
       {judging.there && name && (
         <judging.there.KeptTask
           name={name}
+          seed={seed}
           scenario={scenario}
           board={board}
           hintsShown={hintsShown}

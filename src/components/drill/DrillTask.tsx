@@ -1,8 +1,22 @@
+import { drillTask } from '../../progress/practice.ts';
+import type { DrillAsk } from '../../share/drill-link.ts';
 import { TaskDesk } from '../desk/TaskDesk.tsx';
 import { WHOLE_ROOM } from '../desk/whole-room.tsx';
 import type { MadeDrill } from './drill-worker.ts';
 
-/** A drill to be played: a task with its par, drawn with box and rack. */
-export const DrillTask = ({ made: { scenario, par } }: { made: MadeDrill }) => (
-  <TaskDesk key={scenario.id} scenario={scenario} par={par} room={WHOLE_ROOM} />
+interface Props {
+  ask: DrillAsk;
+  made: MadeDrill;
+}
+
+/** A drill to be played: a task with its par, drawn with box and rack, kept with the others of its concept and level. */
+export const DrillTask = ({ ask: { concept, level, seed }, made: { scenario, par } }: Props) => (
+  <TaskDesk
+    key={scenario.id}
+    scenario={scenario}
+    name={drillTask(concept, level)}
+    seed={seed}
+    par={par}
+    room={WHOLE_ROOM}
+  />
 );

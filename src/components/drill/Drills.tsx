@@ -5,7 +5,8 @@ import {
   type DrillConcept,
   type DrillLevel,
 } from '../../../simulator/index.ts';
-import { DRILL_FRAGMENT } from '../../share/drill-fragment.ts';
+import { DRILL_FRAGMENT, NEW_DRILL_FRAGMENT } from '../../share/drill-fragment.ts';
+import type { DrillAsk } from '../../share/drill-link.ts';
 import { DRILL_NAMES } from '../../text/drill-names.ts';
 import { Later, useLater } from '../desk/later.ts';
 import { NotThereYet } from '../desk/NotThereYet.tsx';
@@ -18,7 +19,7 @@ const playing = new Later(() => import('./playing.ts'));
 type State =
   | { readonly code: 'none' | 'making' | 'failed' | 'unproven' }
   | { readonly code: 'bad-link'; readonly words: string }
-  | { readonly code: 'made'; readonly name: string; readonly made: MadeDrill };
+  | { readonly code: 'made'; readonly ask: DrillAsk; readonly made: MadeDrill };
 
 const WORDS = {
   none: 'Choose a concept and a level, and ask for a drill.',
@@ -52,16 +53,18 @@ export function Drills() {
     // Another one may have been asked for meanwhile.
     if (latest.current !== name) return;
     if (!answer) setState({ code: 'failed' });
-    else if (answer.made) setState({ code: 'made', name, made: answer.made });
+    else if (answer.made) setState({ code: 'made', ask, made: answer.made });
     else setState({ code: 'unproven' });
   };
   useFragment((fragment) => {
+    if (fragment.startsWith(NEW_DRILL_FRAGMENT)) askNew(fragment.slice(NEW_DRILL_FRAGMENT.length));
     if (!fragment.startsWith(DRILL_FRAGMENT)) return;
     const name = fragment.slice(DRILL_FRAGMENT.length);
     if (latest.current !== name) void make(name);
   });
-  const askNew = () => {
-    const name = `${concept}.${level}.${newSeed()}`;
+  /** @param of its concept and level: `insert-or-send.2`. */
+  const askNew = (of: string) => {
+    const name = `${of}.${newSeed()}`;
     void make(name);
     window.history.replaceState(null, '', `${DRILL_FRAGMENT}${name}`);
   };
@@ -99,7 +102,7 @@ export function Drills() {
             ))}
           </select>
         </label>
-        <button type="button" class="button-main" onClick={askNew}>
+        <button type="button" class="button-main" onClick={() => askNew(`${concept}.${level}`)}>
           New drill
         </button>
       </div>
@@ -110,9 +113,9 @@ export function Drills() {
       {state.code === 'made' && there && (
         <>
           <p>
-            <a href={`${DRILL_FRAGMENT}${state.name}`}>Link to this drill</a>
+            <a href={`${DRILL_FRAGMENT}${there.drillName(state.ask)}`}>Link to this drill</a>
           </p>
-          <there.DrillTask key={state.name} made={state.made} />
+          <there.DrillTask ask={state.ask} made={state.made} />
         </>
       )}
     </>

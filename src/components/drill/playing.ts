@@ -1,5 +1,5 @@
 /** All that a drill needs, so that it is fetched in one. */
 
-export { readDrillName } from '../../share/drill-link.ts';
+export { drillName, readDrillName } from '../../share/drill-link.ts';
 export { askForDrill } from './ask-worker.ts';
 export { DrillTask } from './DrillTask.tsx';

@@ -1,15 +1,17 @@
+import { useEffect, useMemo, useRef } from 'preact/hooks';
 import {
   fromDraft,
   type Hunt,
   type HuntSnapshot,
   huntDraftSchema,
+  scoreHunt,
   toDraft,
 } from '../../../simulator/index.ts';
-import { HUNT } from '../../progress/knowledge.ts';
+import { huntTask } from '../../progress/practice.ts';
 import { readDraft } from '../../progress/read-draft.ts';
-import { type Shelf, taskShelf } from '../../progress/shelf.ts';
-import type { TaskName, TaskRecord } from '../../progress/task-record.ts';
+import { taskShelf } from '../../progress/shelf.ts';
 import { KeptWord } from '../desk/KeptWord.tsx';
+import { tellAttempt } from '../desk/tell-attempt.ts';
 import { useKeeping } from '../desk/use-keeping.ts';
 
 interface Props {
@@ -18,56 +20,39 @@ interface Props {
   onTakeUp: (snapshot: HuntSnapshot) => void;
 }
 
-/** Keeps how far a hunt is, and goes on from there when the page is opened at it again. */
+/** Keeps how far a hunt is and what came of it, and goes on from there when the page is opened at it again. */
 export function KeptHunt({ hunt, snapshot, onTakeUp }: Props) {
-  const name = nameOf(hunt);
+  const name = useMemo(() => huntTask(hunt.level), [hunt]);
+  const { steps } = snapshot.context;
+  const isOver = snapshot.matches('found') || snapshot.matches('debriefing');
+  // Each hunt is one attempt. One that is taken up when it was over has been counted.
+  const isCounted = useRef(false);
+  useEffect(() => {
+    if (!isOver || isCounted.current) return;
+    isCounted.current = true;
+    const { isFound, score } = scoreHunt(hunt, steps);
+    tellAttempt(name, { score, passed: isFound, isAided: false });
+  }, [isOver, hunt, name, steps]);
   const keeping = useKeeping(
     {
-      shelf: (memory) => ofSeed(taskShelf(memory, name), hunt.seed),
+      shelf: (memory) => taskShelf(memory, name, hunt.seed),
       pristine: textOf(snapshot),
-      write: () => ({
-        text: textOf(snapshot),
-        isFinished: snapshot.matches('found') || snapshot.matches('debriefing'),
-      }),
-      read: (text) => onTakeUp(fromDraft(hunt, readDraft(name.id, text, huntDraftSchema))),
+      write: () => ({ text: textOf(snapshot), isFinished: isOver }),
+      read: (text) => {
+        const kept = fromDraft(hunt, readDraft(name.id, text, huntDraftSchema));
+        isCounted.current ||= kept.matches('found') || kept.matches('debriefing');
+        onTakeUp(kept);
+      },
     },
     [snapshot],
   );
-  return <KeptWord keeping={keeping} back="“Another hunt” begins a new one." />;
+  return (
+    <KeptWord
+      keeping={keeping}
+      back="“Another hunt” begins a new one."
+      record={keeping.state?.record}
+    />
+  );
 }
-
-/** The hunts of a level are one task, each with its seed in its drafts. */
-const nameOf = ({ level }: Hunt): TaskName => ({
-  id: `fault-hunt-${level}`,
-  kind: HUNT,
-  revision: 1,
-  concept: 'fault-hunt',
-  unit: 'fault-hunt',
-});
 
 const textOf = (snapshot: HuntSnapshot): string => JSON.stringify(toDraft(snapshot));
-
-/** A shelf on which only drafts of one hunt are seen; the others stay where they are. */
-function ofSeed(shelf: Shelf<TaskRecord>, seed: string): Shelf<TaskRecord> {
-  const own = (record: TaskRecord): TaskRecord => ({
-    ...record,
-    drafts: record.drafts.filter(({ text }) => seedIn(text) === seed),
-  });
-  return {
-    ...shelf,
-    read: async () => {
-      const record = await shelf.read();
-      return record && own(record);
-    },
-    keep: async (draft, takenUp) => own(await shelf.keep(draft, takenUp)),
-  };
-}
-
-/** The seed of a draft that can be read; nothing of one that cannot, which is then not of this hunt. */
-function seedIn(text: string): string | undefined {
-  try {
-    return huntDraftSchema.parse(JSON.parse(text)).seed;
-  } catch {
-    return undefined;
-  }
-}

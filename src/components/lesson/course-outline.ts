@@ -1,5 +1,6 @@
 import { getCollection } from 'astro:content';
 import type { CourseItem, CourseOutline } from '../../progress/course-item.ts';
+import { practiceItems } from '../../progress/practice.ts';
 import { course } from './course.ts';
 import { questionItems, scenarioItem } from './lesson-items.ts';
 
@@ -14,6 +15,7 @@ export async function courseOutline(): Promise<CourseOutline> {
   const inOrder = order.flatMap((slug) => lessons.find(({ id }) => id === slug) ?? []);
   return {
     items: inOrder.flatMap(({ id, body }) => itemsIn(body ?? '', `/lessons/${id}/`)),
+    practice: practiceItems(),
     units: inOrder.map(({ id, data }) => ({ id, title: data.title, href: `/lessons/${id}/` })),
     concepts: glossary.map(({ id, data }) => ({ id, term: data.term })),
     confusable,

@@ -15,6 +15,7 @@ import { BackupPanel } from './BackupPanel.tsx';
 import { ConceptTable } from './ConceptTable.tsx';
 import { exportAll, exportAside, importFile, type Word } from './exchange.ts';
 import { ForgetDialog, type Forgetting } from './ForgetDialog.tsx';
+import { PracticeTasks } from './PracticeTasks.tsx';
 import { ReviewList } from './ReviewList.tsx';
 import { StatusWord } from './StatusWord.tsx';
 import { UnitTasks } from './UnitTasks.tsx';
@@ -72,6 +73,8 @@ export function ProgressView({ memory, outline }: Props) {
       {unitStandings(outline, kept).map((unit) => (
         <UnitTasks key={unit.unit} unit={unit} kept={kept} onForget={setForgetting} />
       ))}
+      <h2>Drills and fault hunts</h2>
+      <PracticeTasks outline={outline} kept={kept} onForget={setForgetting} />
       {stray.length > 0 && (
         <p class="prose">
           {counted(stray.length, 'task')} that the course no longer has{' '}

@@ -1,9 +1,7 @@
-import type { CourseItem } from '../../progress/course-item.ts';
-import { type Kept, standingOfTask, type UnitStanding } from '../../progress/knowledge.ts';
-import { total } from '../../progress/task-record.ts';
-import { passedText, shareText } from '../../text/index.ts';
+import type { Kept, UnitStanding } from '../../progress/knowledge.ts';
+import { passedText } from '../../text/index.ts';
 import type { Forgetting } from './ForgetDialog.tsx';
-import { StandingWord } from './StandingWord.tsx';
+import { TaskTable } from './TaskTable.tsx';
 
 interface Props {
   unit: UnitStanding;
@@ -22,28 +20,7 @@ export function UnitTasks({ unit: { title, href, passed, items }, kept, onForget
       <p>
         <a href={href}>Go to the lesson</a>
       </p>
-      <section class="scroll-x" tabIndex={0} aria-label={`Tasks of ${title}`}>
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">Task</th>
-              <th scope="col">How it stands</th>
-              <th scope="col">Best</th>
-              <th scope="col">Last</th>
-              <th scope="col">Attempts</th>
-              <th scope="col">Hints</th>
-              <th scope="col">
-                <span class="visually-hidden">Reset</span>
-              </th>
-            </tr>
-          </thead>
-          <tbody>
-            {items.map((item) => (
-              <TaskRow key={item.id} item={item} kept={kept} onForget={onForget} />
-            ))}
-          </tbody>
-        </table>
-      </section>
+      <TaskTable label={`Tasks of ${title}`} items={items} kept={kept} onForget={onForget} />
       {known.length > 0 && (
         <button
           type="button"
@@ -53,35 +30,5 @@ export function UnitTasks({ unit: { title, href, passed, items }, kept, onForget
         </button>
       )}
     </details>
-  );
-}
-
-function TaskRow({ item, kept, onForget }: { item: CourseItem } & Omit<Props, 'unit'>) {
-  const record = kept.tasks.get(item.id);
-  const { best, last } = record ?? {};
-  return (
-    <tr>
-      <th scope="row">
-        <a href={item.href}>{item.title}</a>
-      </th>
-      <td>
-        <StandingWord standing={standingOfTask(record)} />
-      </td>
-      <td>{best === undefined ? '' : shareText(best)}</td>
-      <td>{last && `${shareText(last.score)}${last.isAided ? ', solution shown' : ''}`}</td>
-      <td>{record ? total(record.attempts) : ''}</td>
-      <td>{record ? total(record.hints) : ''}</td>
-      <td>
-        {record && (
-          <button
-            type="button"
-            onClick={() => onForget({ what: [item.id], name: item.title })}
-            aria-label={`Reset… ${item.title}`}
-          >
-            Reset…
-          </button>
-        )}
-      </td>
-    </tr>
   );
 }
