@@ -15,12 +15,21 @@ export interface Concept {
   readonly term: string;
 }
 
+/** A lesson, as what is to be known. */
+export interface Unit {
+  readonly id: string;
+  readonly title: string;
+  readonly href: string;
+  /** Ids of its items that show that one knows it: its free task and its questions. */
+  readonly proof: readonly string[];
+}
+
 /** All that the memory knows of the course: its items in order, its concepts, and which are mistaken for one another. */
 export interface CourseOutline {
   readonly items: readonly CourseItem[];
   /** What can be practised without end, outside of lessons: drills and fault hunts. */
   readonly practice: readonly CourseItem[];
-  readonly units: readonly { readonly id: string; readonly title: string; readonly href: string }[];
+  readonly units: readonly Unit[];
   readonly concepts: readonly Concept[];
   /** Groups of concepts that people mistake for one another. */
   readonly confusable: readonly (readonly string[])[];

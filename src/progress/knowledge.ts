@@ -81,16 +81,19 @@ export interface UnitStanding {
   readonly title: string;
   readonly href: string;
   readonly passed: number;
+  /** Whether all was passed that shows that one knows it, read or not. */
+  readonly isKnown: boolean;
   readonly items: readonly CourseItem[];
 }
 
 /** What was done of each unit that has tasks, in the order of the course. */
 export const unitStandings = ({ items, units }: CourseOutline, kept: Kept): UnitStanding[] =>
   units
-    .map(({ id, title, href }) => {
+    .map(({ id, title, href, proof }) => {
+      const hasPassed = (item: string) => kept.tasks.get(item)?.passedAt !== undefined;
       const of = items.filter(({ unit }) => unit === id);
-      const passed = of.filter((item) => kept.tasks.get(item.id)?.passedAt !== undefined).length;
-      return { unit: id, title, href, passed, items: of };
+      const passed = of.filter((item) => hasPassed(item.id)).length;
+      return { unit: id, title, href, passed, isKnown: proof.every(hasPassed), items: of };
     })
     .filter(({ items: of }) => of.length > 0);
 

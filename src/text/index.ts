@@ -64,10 +64,10 @@ export {
   effortSentence,
   momentText,
   NOTHING_KEPT,
-  passedText,
   STANDING_MEANINGS,
   STANDING_WORDS,
   shareText,
+  unitText,
 } from './progress.ts';
 export {
   amountText,

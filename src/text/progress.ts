@@ -60,5 +60,6 @@ export function dueText(at: number | undefined, now: number): string {
   return days === 1 ? 'Within a day' : `In ${days} days`;
 }
 
-/** How much of something is done: `2 of 5 passed`. */
-export const passedText = (passed: number, of: number): string => `${passed} of ${of} passed`;
+/** How much of a lesson is done, and whether that shows that one knows it: `5 of 6 passed, known`. */
+export const unitText = (passed: number, of: number, isKnown: boolean): string =>
+  `${passed} of ${of} passed${isKnown ? ', known' : ''}`;

@@ -25,6 +25,8 @@ export type Piece =
 export interface Lesson {
   readonly slug: string;
   readonly file: string;
+  /** All of the file. */
+  readonly text: string;
   readonly frontmatter: unknown;
   /** In the order of the file. */
   readonly pieces: readonly Piece[];
@@ -53,6 +55,7 @@ export function parseLesson(file: string, text: string): Lesson {
   return {
     slug: file.slice(file.lastIndexOf('/') + 1).replace(/\.mdx$/, ''),
     file,
+    text,
     frontmatter,
     pieces: root.children.map(pieceOf),
     components: elements.filter(isComponent).map(componentOf),

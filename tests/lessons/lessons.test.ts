@@ -1,13 +1,17 @@
 import { describe, expect, test } from 'vitest';
-import { lockedControls } from '../../simulator/index.ts';
+import { drillOf, lockedControls } from '../../simulator/index.ts';
+import { testOutOf } from '../../src/components/lesson/test-out.ts';
 import { lessonSchema } from '../../src/course/index.ts';
+import { readDrillName } from '../../src/share/drill-link.ts';
 import { ALLOWED_FIGURES } from './allowed-figures.ts';
 import { faultsOf } from './components.ts';
+import { countIn } from './counts.ts';
 import { figuresIn } from './figures.ts';
 import type { Lesson, Piece } from './lesson.ts';
 import { articles, course, glossary, lessons, repeated } from './the-course.ts';
 
-const WORDS = { least: 450, most: 950 };
+const WORDS = { least: 500, most: 900 };
+const QUESTIONS = { least: 3, most: 5 };
 
 /** The second half of every lesson: examples before tasks, tasks before questions, then what stays. */
 const PATTERN = [
@@ -45,11 +49,11 @@ function namesOf({ pieces }: Lesson): string[] {
   return names.filter((name, index) => name !== 'words' || names[index - 1] !== 'words');
 }
 
-const wordCount = ({ prose }: Lesson): number =>
-  prose.join(' ').match(/[\p{L}\p{N}][\p{L}\p{N}’'-]*/gu)?.length ?? 0;
-
 const idsIn = ({ components }: Lesson, name: string): string[] =>
   components.filter((one) => one.name === name).map(({ props }) => String(props['id']));
+
+const idsOfFindings = ({ components }: Lesson): unknown[] =>
+  components.filter(({ name }) => name === 'Finding').map(({ props }) => props['code']);
 
 const settingsIn = ({ components }: Lesson): (readonly [string, unknown])[] =>
   components.flatMap(({ props }) => Object.entries(props['board'] ?? {}));
@@ -107,8 +111,35 @@ describe.each(lessons)('$file', (lesson) => {
   });
 
   test(`its prose has ${WORDS.least} to ${WORDS.most} words`, () => {
-    expect(wordCount(lesson)).toBeGreaterThanOrEqual(WORDS.least);
-    expect(wordCount(lesson)).toBeLessThanOrEqual(WORDS.most);
+    const { words } = countIn(lesson);
+    expect(words).toBeGreaterThanOrEqual(WORDS.least);
+    expect(words).toBeLessThanOrEqual(WORDS.most);
+  });
+
+  test(`it asks ${QUESTIONS.least} to ${QUESTIONS.most} questions`, () => {
+    const { questions } = countIn(lesson);
+    expect(questions).toBeGreaterThanOrEqual(QUESTIONS.least);
+    expect(questions).toBeLessThanOrEqual(QUESTIONS.most);
+  });
+
+  test('its last section leads to a drill that can be made, at its level and at the next, or to a hunt', () => {
+    const [, last = ''] = lesson.text.split('## When it comes back');
+    const [, name = ''] = /\/drills\/#drill=([a-z0-9.-]+)/.exec(last) ?? [];
+    if (name === '') return expect(last).toContain('(/fault-hunt/)');
+    const asks = [name, testOutOf(lesson.text).drill ?? ''].map(readDrillName);
+    const made = asks.map((ask) => 'concept' in ask && drillOf(ask.concept, ask.level, ask.seed));
+    return expect(made.filter((drill) => !drill)).toEqual([]);
+  });
+
+  test('it tells a finding as the bench does, and its common mistakes say what the bench says', () => {
+    const [, mistakes = ''] = lesson.text.split('## Common mistakes');
+    expect(idsOfFindings(lesson)).not.toEqual([]);
+    expect(mistakes.split('## When')[0]).toMatch(/<Finding |\bthe bench\b/i);
+  });
+
+  test('its aim begins with a verb in small words, and is one sentence', () => {
+    const { aim } = lessonSchema.parse(lesson.frontmatter);
+    expect(aim).toMatch(/^[A-Z][a-z]+ [^.?!]+$/);
   });
 
   test('it imports nothing, exports nothing and computes nothing', () => {

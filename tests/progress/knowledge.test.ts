@@ -75,6 +75,13 @@ test('unitStandings() counts what was passed: 1 of 3', () => {
   expect(insert?.items.length).toBe(3);
 });
 
+test('unitStandings() knows a unit by what shows it, whether the rest was passed or not', () => {
+  const isKnown = (...given: TaskRecord[]) => unitStandings(OUTLINE, kept(given, []))[0]?.isKnown;
+  expect(isKnown(tried('insert-b', 5), tried('insert-c', 6))).toBe(true);
+  expect(isKnown(tried('insert-a', 4), tried('insert-b', 5))).toBe(false);
+  expect(isKnown(tried('insert-b', 5), tried('insert-c', 6, false))).toBe(false);
+});
+
 test('strayRecords() are those of tasks that the course no longer has', () => {
   const all = kept([tried('insert-a', 5), tried('task-of-old', 5)], []);
   expect(strayRecords(OUTLINE, all).map(({ id }) => id)).toEqual(['task-of-old']);

@@ -34,6 +34,7 @@ export const OUTLINE: CourseOutline = {
     id: `on-${concept}`,
     title: `On ${concept}`,
     href: `/lessons/on-${concept}/`,
+    proof: concept === 'insert' ? ['insert-b', 'insert-c'] : [],
   })),
   concepts: [
     { id: 'insert', term: 'insert' },

@@ -2,10 +2,10 @@ import { describe, expect, test } from 'vitest';
 import {
   dueText,
   effortSentence,
-  passedText,
   STANDING_MEANINGS,
   STANDING_WORDS,
   shareText,
+  unitText,
 } from '../../src/text/index.ts';
 
 const DAY = 86_400_000;
@@ -45,8 +45,9 @@ describe('effortSentence()', () => {
   });
 });
 
-test('passedText(2, 5) is 2 of 5 passed', () => {
-  expect(passedText(2, 5)).toBe('2 of 5 passed');
+test('unitText() counts what was passed, and says when that is enough', () => {
+  expect(unitText(2, 5, false)).toBe('2 of 5 passed');
+  expect(unitText(4, 5, true)).toBe('4 of 5 passed, known');
 });
 
 test('every standing has a word of its own, and a meaning', () => {

@@ -1,18 +1,29 @@
 import { openMemory } from '../../progress/browser-memory.ts';
-import { passedText } from '../../text/index.ts';
+import { unitText } from '../../text/index.ts';
 
-/** Says at each lesson of a map how many of its tasks were passed; nothing where none was tried. */
-export async function showDone(lessons: readonly HTMLElement[]): Promise<void> {
+/**
+ * Says in each place how much of a lesson was passed, and goes on saying it; nothing where none was tried.
+ *
+ * @param places each with the ids of what it counts in `data-items`, and of what shows that one knows the lesson in
+ *   `data-proof`, both with blanks between.
+ */
+export async function showDone(places: readonly HTMLElement[]): Promise<void> {
   const memory = await openMemory();
   if (!memory) return;
-  const { records } = await memory.contents();
-  memory.close();
-  const kept = new Map(records.tasks.map((record) => [record.id, record]));
-  for (const lesson of lessons) {
-    const items = lesson.dataset['items']?.split(' ') ?? [];
-    const place = lesson.querySelector('.done');
-    if (!place || items.every((id) => !kept.has(id))) continue;
-    const passed = items.filter((id) => kept.get(id)?.passedAt !== undefined).length;
-    place.textContent = passedText(passed, items.length);
-  }
+  const show = async () => {
+    const { records } = await memory.contents();
+    const kept = new Map(records.tasks.map((record) => [record.id, record]));
+    const hasPassed = (id: string) => kept.get(id)?.passedAt !== undefined;
+    for (const place of places) {
+      const { items = '', proof = '' } = place.dataset;
+      const of = items.split(' ');
+      if (of.every((id) => !kept.has(id))) place.textContent = '';
+      else {
+        const isKnown = proof.split(' ').every(hasPassed);
+        place.textContent = unitText(of.filter(hasPassed).length, of.length, isKnown);
+      }
+    }
+  };
+  memory.onChange(() => void show());
+  await show();
 }
