@@ -1,4 +1,4 @@
-import { existsSync, globSync } from 'node:fs';
+import { existsSync, globSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 
 /** The built site. */
@@ -21,3 +21,7 @@ export function builtPages(): string[] {
 /** Addresses of all built files with this ending: `dist/schema/setup.json` is `/schema/setup.json`. */
 export const builtFiles = (ending: string): string[] =>
   globSync(`**/*.${ending}`, { cwd: DIST }).map((file) => `/${file.replaceAll('\\', '/')}`);
+
+/** The text of a built page. */
+export const builtText = (address: string): string =>
+  readFileSync(`${DIST}${address.endsWith('/') ? `${address}index.html` : address}`, 'utf8');

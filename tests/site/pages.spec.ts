@@ -1,6 +1,6 @@
 import type { Page } from '@playwright/test';
 import { violationsInBothThemes, violationsInLight } from './axe.ts';
-import { builtFiles, builtPages } from './built-pages.ts';
+import { builtPages } from './built-pages.ts';
 import { expect, test } from './fixture.ts';
 
 /** Pages that share a browser tab: opening one takes longer than looking at a page. */
@@ -50,21 +50,3 @@ for (const [number, addresses] of batchesOf(BATCH, lookedAt).entries()) {
     }
   });
 }
-
-test('every link within the site leads to a page or a file that is built', async ({ page }) => {
-  const pages = new Set(builtPages());
-  const files = new Set(builtFiles('json'));
-  const dead: string[] = [];
-  for (const address of pages) {
-    await page.goto(address, { waitUntil: 'commit' });
-    const paths = await page.locator('a[href]').evaluateAll((links) =>
-      links
-        .map((link) => new URL((link as HTMLAnchorElement).href))
-        .filter(({ origin }) => origin === location.origin)
-        .map(({ pathname }) => pathname),
-    );
-    const unbuilt = paths.filter((path) => !pages.has(path) && !files.has(path));
-    dead.push(...unbuilt.map((path) => `${address} → ${path}`));
-  }
-  expect(dead).toEqual([]);
-});
