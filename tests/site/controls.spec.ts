@@ -155,7 +155,7 @@ test('an arrow on a cord opens its list; an output in use is refused with the re
   await chooseOption(send, 'rack.comp.in');
   await expect(refusal).toBeEmpty();
   await chooseOption(send, 'rack.plate.in', { isTaken: false });
-  await expect(refusal).toContainText('Plate');
+  await expect(refusal).toContainText('the plate');
   await expect(send).toHaveValue('rack.comp.in');
   await chooseOption(send, 'rack.line.in');
   await page.keyboard.press('Control+z');

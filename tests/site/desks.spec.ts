@@ -38,6 +38,8 @@ test('where the browser keeps nothing, another room is opened without a question
 }) => {
   await keepNothing(page);
   const desk = await openRoom(page, '/bench/split-desk/');
+  // That nothing is kept is known a little later.
+  await page.waitForLoadState('networkidle');
   const asked: string[] = [];
   let answer: 'accept' | 'dismiss' = 'dismiss';
   page.on('dialog', async (dialog) => {

@@ -81,7 +81,7 @@ test('each plot is named and has its numbers as a table, in both themes, on a ph
   const plots = page.getByRole('region', { name: 'Plots' });
   await expect(plots.getByRole('img')).toHaveCount(2);
   await expect(plots.getByRole('img').first()).toHaveAccessibleName(/^Cello starts at \+3\.0 dBu/);
-  await expect(plots.getByRole('img').last()).toHaveAccessibleName(/Compressor hears .* ratio/);
+  await expect(plots.getByRole('img').last()).toHaveAccessibleName(/compressor hears .* ratio/);
   for (const numbers of await plots.getByText('The numbers').all()) await numbers.click();
   await expect(plots.getByRole('table')).toHaveCount(2);
   await expect(plots.getByRole('rowheader', { name: 'Strip 3 Cello fader' })).toBeVisible();

@@ -145,8 +145,11 @@ test('two tabs: neither writes over what the other left, and each can take it up
   await expect
     .poll(async () => Object.values((await stored(page, 'tasks', KEY))?.attempts ?? {}))
     .toEqual([2]);
-  const texts = (await stored(page, 'tasks', KEY))?.drafts.map(({ text }) => text) ?? [];
-  expect(texts.filter((text) => /aux3":(-7.5|-12)\b/.test(text)).length).toBe(2);
+  const texts = async () =>
+    (await stored(page, 'tasks', KEY))?.drafts.map(({ text }) => text) ?? [];
+  await expect
+    .poll(async () => (await texts()).filter((text) => /aux3":(-7.5|-12)\b/.test(text)).length)
+    .toBe(2);
 
   await expect(keptWord(one).last()).toContainText('Another try');
   expect(await violationsInBothThemes(page, `section.task:has(#${one.id}-title)`)).toEqual([]);

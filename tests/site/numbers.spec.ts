@@ -19,7 +19,7 @@ test('a desk on the page about numbers measures noise, headroom, compressors and
 
   const curve = await openTask(page, 'WalkThrough', 'along-the-curve');
   await expect(curve.section.getByRole('region', { name: 'Measurements' })).toContainText(
-    'Compressor is 4.5 dB.',
+    'compressor is 4.5 dB.',
   );
 
   const comb = await openTask(page, 'WalkThrough', 'a-filter-and-a-comb');

@@ -188,7 +188,7 @@ test('the distance to the noise is asked, measured, and explained by where the n
   );
   const [reason] = judgement.reasons;
   expect(reason && reasonSentence(netLoft, reason)).toMatch(
-    /^\d+ % of the noise in Capture comes from the output of the Plate\.$/,
+    /^\d+ % of the noise in Capture comes from the output of the plate\.$/,
   );
 });
 
