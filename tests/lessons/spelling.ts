@@ -22,7 +22,7 @@ const known = new Set(ownWords());
 const isOwn = (word: string): boolean => known.has(word) || known.has(word.toLowerCase());
 const isKnown = (word: string): boolean => isInDictionary(word) || isOwn(word);
 /** Of a word with an apostrophe and an s, the word that has something. */
-const ownerIn = (word: string): string => word.replace(/'s$/, '');
+export const ownerIn = (word: string): string => word.replace(/'s$/, '');
 
 /** All words in a text, each once. */
 export const wordsIn = (text: string): string[] => [
