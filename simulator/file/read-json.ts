@@ -4,7 +4,7 @@ import { type FileDocument, FORBIDDEN_KEYS, MAX_DEPTH, MAX_FILE_LENGTH } from '.
 
 /**
  * Reads the text of a file that a program wrote, JSON and nothing else: as strict as `readDocument`, and
- * some hundred times as fast, since it keeps no lines.
+ * tens of times as fast, since it keeps no lines.
  *
  * @param file its name, for messages.
  * @throws InputError when it is too long, malformed, too deep, repeats a key or has one of the keys that
@@ -25,7 +25,13 @@ export function readJson(file: string, text: string): FileDocument {
     refuse([], { expected: 'well-formed JSON', found: 'a text that is none', hint: WRONG_FILE });
   }
   let keys = 0;
-  const look = (value: unknown, place: PlaceInFile): void => {
+  const place: PropertyKey[] = [];
+  const lookAt = (step: PropertyKey, inner: unknown): void => {
+    place.push(step);
+    look(inner);
+    place.pop();
+  };
+  const look = (value: unknown): void => {
     if (typeof value === 'number' && !Number.isFinite(value)) {
       refuse(place, { expected: 'a number that is not endless', found: `${value}` });
     }
@@ -37,9 +43,7 @@ export function readJson(file: string, text: string): FileDocument {
       });
     }
     if (Array.isArray(value)) {
-      value.forEach((inner, index) => {
-        look(inner, [...place, index]);
-      });
+      for (const [index, inner] of value.entries()) lookAt(index, inner);
       return;
     }
     for (const [key, inner] of Object.entries(value)) {
@@ -47,10 +51,10 @@ export function readJson(file: string, text: string): FileDocument {
         refuse(place, { expected: 'a plain name as key', found: `the key ${key}` });
       }
       keys += 1;
-      look(inner, [...place, key]);
+      lookAt(key, inner);
     }
   };
-  look(data, []);
+  look(data);
   // Of a key that stands twice JSON.parse keeps one; outside of its strings each key has a colon.
   const written = text.replaceAll(STRINGS, '').replaceAll(/[^:]/g, '').length;
   if (written !== keys) refuse([], { expected: 'each key once', found: 'one that stands twice' });
