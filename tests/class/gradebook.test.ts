@@ -66,6 +66,14 @@ describe('gradeClass()', () => {
   });
 });
 
+test('a name of a million characters is set aside, and the rest is marked', () => {
+  const long = { ...handInOf('bo', []), name: 'x'.repeat(1_000_000) };
+  const { rows, aside } = bookOf(filesOf([long, handInOf('ada', [])]));
+  expect(rows.map(({ learner }) => learner)).toEqual(['ada']);
+  expect(aside).toMatchObject([{ name: 'bo.json' }]);
+  expect(aside[0]?.reason).toContain('at most 262144 bytes');
+});
+
 describe('itemTable()', () => {
   test('counts learners by item and by part: two of three have the question right', () => {
     const book = bookOf(

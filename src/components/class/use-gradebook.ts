@@ -8,6 +8,7 @@ export function useGradebook() {
   const [state, tell] = useReducer(afterEvent, EMPTY);
   const grading = useRef<Grading>();
   useEffect(() => () => grading.current?.stop(), []);
+  useEffect(keepFilesFromOpening, []);
 
   const grade = (source: AssignmentSource, files: readonly File[]): void => {
     grading.current?.stop();
@@ -35,4 +36,14 @@ export function useGradebook() {
       tell({ code: 'stopped' });
     },
   };
+}
+
+/** A file that is dropped beside its place does nothing: the browser would leave the page to show it. */
+function keepFilesFromOpening(): () => void {
+  const stop = new AbortController();
+  const { signal } = stop;
+  for (const kind of ['dragover', 'drop'] as const) {
+    window.addEventListener(kind, (event) => event.preventDefault(), { signal });
+  }
+  return () => stop.abort();
 }
