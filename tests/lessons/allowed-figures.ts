@@ -135,3 +135,14 @@ export const ALLOWED_FIGURES: Readonly<Record<string, readonly AllowedFigure[]>>
     { figure: '+15', settingOf: 'desk.ch1.trim' },
   ],
 };
+
+/** Figures in dB in the words of tasks that are no difference of what stands or is heard there, by task and step or question. */
+export const ALLOWED_GAINS: Readonly<Record<string, readonly AllowedFigure[]>> = {
+  'twice-and-never/mix-out': [
+    { figure: '7 dB', reason: '“more than”: what the meter says is 7.7 dB' },
+  ],
+  'what-comes-first/driven-by-the-trim': [
+    { figure: '4 dB', reason: 'what a ratio of 4 : 1 makes 1 dB of, by its meaning' },
+    { figure: '1 dB', reason: 'a quarter of 4 dB, by the same ratio' },
+  ],
+};

@@ -1,53 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import {
-  type Board,
-  type Claim,
-  levelOf,
-  type Question,
-  type Rig,
-  type Scenario,
-  simulate,
-  type WalkThroughStep,
-  withValues,
-} from '../../simulator/index.ts';
+import { levelOf, type Rig, simulate, withValues } from '../../simulator/index.ts';
+import { ALLOWED_GAINS } from './allowed-figures.ts';
 import { type Figure, figuresIn } from './figures.ts';
 import { course, tasksIn } from './the-course.ts';
+import { ofQuestion, ofScenario, ofStep, type Words } from './words.ts';
 
-/** Words about a desk, and all that a figure in them may speak of. */
-interface Words {
-  readonly rig: Rig;
-  readonly follow: string;
-  readonly boards: readonly Board[];
-  readonly claims: readonly Claim[];
-  readonly text: readonly string[];
-}
-
-const ofScenario = (scenario: Scenario): Words => ({
-  ...scenario,
-  boards: [scenario.start, ...scenario.proofs.map(({ board }) => board)],
-  claims: scenario.checks.map(({ claim }) => claim),
-  text: [...scenario.brief, ...scenario.hints, scenario.debrief],
-});
-
-const ofQuestion = (question: Question): Words => ({
-  ...question,
-  boards: [question.board],
-  claims: question.kind === 'statements' ? question.options.map(({ claim }) => claim) : [],
-  text: [
-    question.ask,
-    question.explain,
-    ...question.options.map(({ reason }) => reason),
-    ...question.options.flatMap((option) => ('text' in option ? [option.text] : [])),
-  ],
-});
-
-const ofStep = (rig: Rig, step: WalkThroughStep): Words => ({
-  ...step,
-  rig,
-  boards: [step.board],
-  claims: step.heard,
-  text: [step.say],
-});
+/** Two equal sounds together, and one sound twice: what the published sums give. */
+const LAWS_DB = [3, 6];
 
 /** Levels that a rig states: of its recordings, its full scale, and where its desk clips. */
 const ofRig = ({ box, converter, desk }: Rig): number[] => [
@@ -82,20 +41,86 @@ test('figuresIn() finds signs and decibels, and neither counts nor ranges', () =
   expect(figuresIn(text)[0]).toMatchObject({ value: -9.5, decimals: 1, unit: 'dBu' });
 });
 
+/** What a rig and a task state in dB from one another: crests, distances to full scale, moves, tolerances, halves of bands. */
+const statedGains = ({ rig, claims, probedBy }: Words): number[] => [
+  ...probedBy,
+  ...rig.box.tracks.flatMap(({ crestDb, levelDbfs }) => [crestDb, levelDbfs]),
+  ...claims.flatMap((claim) => ('minDb' in claim ? [claim.minDb] : [])),
+  ...claims.flatMap((claim) => ('probe' in claim ? [claim.probe.byDb, claim.toleranceDb] : [])),
+  ...claims.flatMap((claim) =>
+    claim.kind === 'reaches' ? [(claim.maxDbu - claim.minDbu) / 2] : [],
+  ),
+];
+
+/** All by how much what stands or is heard at one place differs between boards, and how far settings are off unity. */
+function foundGains({ rig, follow, boards, others }: Words): number[] {
+  const all = [...boards, ...others];
+  const heard = all.map((board) => {
+    const solution = simulate({ rig, board: withValues(rig, {}, board) });
+    const places = [...solution.circuit.stagesAt.keys()];
+    return new Map(places.map((place) => [place, levelOf(solution, follow, place)]));
+  });
+  const set = all.map((board) => new Map(Object.entries(board)));
+  const numberIn = (map: ReadonlyMap<string, unknown>, at: string) => Number(map.get(at) ?? 0);
+  return [heard, set].flatMap((maps) =>
+    maps.flatMap((one) =>
+      [...one.keys()].flatMap((at) =>
+        [...maps, new Map()].map((other) => numberIn(one, at) - numberIn(other, at)),
+      ),
+    ),
+  );
+}
+
+/** Figures in dB that nothing on the boards comes to. */
+function strayGains(words: Words): string[] {
+  const figures = words.text.flatMap(figuresIn).filter(({ unit }) => unit === 'dB');
+  if (figures.length === 0) return [];
+  const known = [...LAWS_DB, ...statedGains(words), ...foundGains(words)].filter(Number.isFinite);
+  const isKnown = ({ value, decimals }: Figure) =>
+    known.some((one) => Math.abs(one).toFixed(decimals) === Math.abs(value).toFixed(decimals));
+  return figures.filter((figure) => !isKnown(figure)).map(({ text }) => text);
+}
+
+const allowedGains = (name: string): string[] =>
+  (ALLOWED_GAINS[name] ?? []).map(({ figure }) => figure);
+
 describe.each(tasksIn('scenario', course.scenarios))('$file', ({ task }) => {
   test('its figures are settings, bands or levels of it', () => {
     expect(strayFigures(ofScenario(task))).toEqual([]);
+    expect(strayGains(ofScenario(task))).toEqual(allowedGains(task.id));
   });
 });
 
-describe.each(tasksIn('quiz', course.quizzes))('$file', ({ task: { questions } }) => {
+describe.each(tasksIn('quiz', course.quizzes))('$file', ({ task: { id, questions } }) => {
   test.each(questions)('the figures of $id are settings, bands or levels of it', (question) => {
     expect(strayFigures(ofQuestion(question))).toEqual([]);
+    expect(strayGains(ofQuestion(question))).toEqual(allowedGains(`${id}/${question.id}`));
   });
 });
 
-describe.each(tasksIn('walk-through', course.walkThroughs))('$file', ({ task: { rig, steps } }) => {
-  test.each(steps)('the figures of $id are settings, bands or levels of it', (step) => {
-    expect(strayFigures(ofStep(rig, step))).toEqual([]);
+describe.each(tasksIn('walk-through', course.walkThroughs))('$file', ({ task: walkThrough }) => {
+  test.each(walkThrough.steps)('the figures of $id are settings, bands or levels of it', (step) => {
+    expect(strayFigures(ofStep(walkThrough, step))).toEqual([]);
+    expect(strayGains(ofStep(walkThrough, step))).toEqual(
+      allowedGains(`${walkThrough.id}/${step.id}`),
+    );
   });
+});
+
+test('gains are allowed to steps and questions that there are, each with its reason', () => {
+  const names = [
+    ...course.scenarios.keys(),
+    ...[...course.quizzes.values()].flatMap(({ id, questions }) =>
+      questions.map((question) => `${id}/${question.id}`),
+    ),
+    ...[...course.walkThroughs.values()].flatMap(({ id, steps }) =>
+      steps.map((step) => `${id}/${step.id}`),
+    ),
+  ];
+  expect(Object.keys(ALLOWED_GAINS).filter((name) => !names.includes(name))).toEqual([]);
+  expect(
+    Object.values(ALLOWED_GAINS)
+      .flat()
+      .filter(({ reason }) => !reason),
+  ).toEqual([]);
 });
