@@ -6,18 +6,20 @@ import { minify } from 'terser';
 
 const FONT_FILES = '@fontsource-variable/source-sans-3/files/source-sans-3-latin-wght';
 
+/** Code of others that no page has a use for, and what stands in for it. */
+const EMPTIED = [
+  { file: 'vite/preload-helper', code: 'export const __vitePreload = (load) => load();' },
+  { file: 'xstate-dev.esm', code: 'export const devToolsAdapter = () => {};' },
+];
 /**
  * Nothing is preloaded: what comes later is fetched before anybody needs it, and the code for preloads
  * would weigh more than it saves. Astro sets this option itself; only a plugin comes after it.
  */
-const WITHOUT_PRELOADS = {
-  name: 'without-preloads',
+const WITHOUT_WHAT_NOBODY_USES = {
+  name: 'without-what-nobody-uses',
   enforce: 'pre',
   // What would make them is left out as well, so that code which comes later cannot bring styles of its own.
-  load: (id) =>
-    id.includes('vite/preload-helper')
-      ? 'export const __vitePreload = (load) => load();'
-      : undefined,
+  load: (id) => EMPTIED.find(({ file }) => id.includes(file))?.code,
   configEnvironment: (name) =>
     name === 'client' ? { build: { modulePreload: false } } : undefined,
 };
@@ -33,8 +35,10 @@ const MINIFIED_TWICE = {
 };
 
 /** What some pages with a desk have no use for; it stays out of the file that all of them share. */
-const OF_SOME_PAGES = /components.desk.WalkThrough|simulator.puzzle/;
-const isOfDesk = (id) => !OF_SOME_PAGES.test(id);
+const OF_SOME_PAGES =
+  /desk.(whole-room|use-fragment|later-measurements)|setup-fragment|desk-parts|simulator.puzzle/;
+const OF_TASKS = /desk.(TaskDesk|QuizCard|use-task|\w+Form|answer-form)|grade.task-machine/;
+const isOfDesk = (id) => !OF_SOME_PAGES.test(id) && !OF_TASKS.test(id);
 
 export default defineConfig({
   output: 'static',
@@ -48,7 +52,7 @@ export default defineConfig({
     // Small files stay files: an inlined image would need `data:` in the policy below, and a script
     // of its own is fetched once for all pages.
     build: { assetsInlineLimit: 0 },
-    plugins: [WITHOUT_PRELOADS, MINIFIED_TWICE],
+    plugins: [WITHOUT_WHAT_NOBODY_USES, MINIFIED_TWICE],
     environments: {
       client: {
         build: {
@@ -61,11 +65,19 @@ export default defineConfig({
                   {
                     name: 'figures',
                     test: /simulator.units.level\.ts$|text.read-number\.ts$/,
-                    priority: 1,
+                    priority: 2,
                   },
                   // So does what fetches code later: pages without a desk do that too.
-                  { name: 'fetch', test: /vite.preload-helper/, priority: 1 },
-                  { name: 'desk', test: isOfDesk, tags: ['$initial'], minShareCount: 2 },
+                  { name: 'fetch', test: /vite.preload-helper/, priority: 2 },
+                  {
+                    name: 'desk',
+                    test: isOfDesk,
+                    tags: ['$initial'],
+                    minShareCount: 2,
+                    priority: 1,
+                  },
+                  // Lessons have tasks and quizzes; the other desks have neither.
+                  { name: 'tasks', test: OF_TASKS, tags: ['$initial'] },
                 ],
               },
             },

@@ -10,12 +10,13 @@ export {
   valueAt,
   withValues,
 } from './board/board.ts';
+export { boardData } from './board/board-data.ts';
 export type { BoardContext, BoardEvent, BoardInput } from './board/board-machine.ts';
 export { boardMachine } from './board/board-machine.ts';
 export type { Edit, Refusal } from './board/edit.ts';
 export type { Feed } from './board/feeds.ts';
 export { cordFrom, driverOf, feedOf, inputsFedBy } from './board/feeds.ts';
-export { boardData, boardOf } from './board/file-board.ts';
+export { boardOf } from './board/file-board.ts';
 export type { SetupFile } from './board/setup-file.ts';
 export { parseRig, parseSetup, setupData, setupSchema } from './board/setup-file.ts';
 export type { Circuit, Signal, Stage, Wire } from './circuit/circuit.ts';
@@ -47,6 +48,10 @@ export { ANSWER_KINDS, rightAnswer } from './grade/right-answer.ts';
 export type { Proof, Scenario } from './grade/scenario.ts';
 export { parseScenario, scenarioSchema } from './grade/scenario.ts';
 export { SIMULATOR_VERSION } from './grade/simulator-version.ts';
+export type { TaskDraft } from './grade/task-draft.ts';
+export { readTaskDraft, taskDraftText } from './grade/task-draft.ts';
+export type { Checked, TaskEvent, TaskInput, TaskSnapshot } from './grade/task-machine.ts';
+export { taskMachine } from './grade/task-machine.ts';
 export type {
   CheckResult,
   Heard,
@@ -87,6 +92,7 @@ export { lookAlike } from './puzzle/hunt/reading.ts';
 export type { HuntScore } from './puzzle/hunt/score.ts';
 export { scoreHunt } from './puzzle/hunt/score.ts';
 export type { Suspect } from './puzzle/hunt/suspects.ts';
+export { isPar } from './puzzle/par.ts';
 export { RandomStream } from './puzzle/random-stream.ts';
 export { SEED } from './puzzle/seed.ts';
 export * from './rig/address.ts';

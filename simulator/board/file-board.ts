@@ -6,7 +6,7 @@ import { misfitsIn } from '../rig/check-rig.ts';
 import type { Contradiction } from '../rig/contradiction.ts';
 import type { FileBoard, Rig } from '../rig/schema.ts';
 import { type Board, withValues } from './board.ts';
-import { fromFile, toFile } from './file-values.ts';
+import { fromFile } from './file-values.ts';
 
 /** A board of a document, checked against its rig. @throws InputError with every entry that does not fit. */
 export function boardFrom(
@@ -19,13 +19,9 @@ export function boardFrom(
   return withValues(rig, {}, fromFile(rig, values));
 }
 
-/** A board of values that stand in a program or a page, not in a file. @throws InputError like {@link boardFrom}. */
+/** A board of values that stand in a program or a page, not in a file, as `boardData` gives them. @throws InputError like {@link boardFrom}. */
 export const boardOf = (where: string, rig: Rig, values: FileBoard): Board =>
   boardFrom({ file: where, data: values, lineOf: () => undefined }, [], rig, values);
-
-/** A board as a file writes it; {@link boardOf} reads it back as the same board. */
-export const boardData = (board: Board): FileBoard =>
-  Object.fromEntries(Object.entries(board).map(([address, value]) => [address, toFile(value)]));
 
 /** @throws InputError when there are any contradictions. */
 export function refuse(

@@ -1,4 +1,3 @@
-import type { ControlValue } from '../rig/control.ts';
 import { controls } from '../rig/controls.ts';
 import type { FileBoard, Rig } from '../rig/schema.ts';
 import type { Board } from './board.ts';
@@ -13,6 +12,3 @@ export function fromFile(rig: Rig, values: FileBoard): Board {
     ]),
   );
 }
-
-/** A value as a file writes it. */
-export const toFile = (value: ControlValue): ControlValue => (value === -Infinity ? '-inf' : value);

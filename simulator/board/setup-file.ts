@@ -4,7 +4,8 @@ import { readDocument } from '../file/read-document.ts';
 import { contradictionsIn } from '../rig/check-rig.ts';
 import { fileBoardSchema, type Rig, rigSchema } from '../rig/schema.ts';
 import type { Setup } from './board.ts';
-import { boardData, boardFrom, refuse } from './file-board.ts';
+import { boardData } from './board-data.ts';
+import { boardFrom, refuse } from './file-board.ts';
 
 export const SETUP_FORMAT = 'tap-and-sum/setup';
 export const SETUP_VERSION = 1;

@@ -16,7 +16,7 @@ export const answerSchema = z.discriminatedUnion('kind', [
   /** To a question that asks for a number: a level in dBu or a change in dB; silence is `-inf`. */
   z.strictObject({
     kind: z.literal('number'),
-    value: z.union([z.number().check(z.gte(-200), z.lte(200)), z.literal('-inf')]),
+    value: z.union([z.number(), z.literal('-inf')]),
   }),
   /** To a question about outputs: ids of those that are reached. */
   z.strictObject({ kind: z.literal('outputs'), outputs: options }),

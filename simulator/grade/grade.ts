@@ -2,7 +2,7 @@ import type { Board } from '../board/board.ts';
 import { circuitOf, simulate } from '../solve/simulate.ts';
 import { failsByWires, holds } from './holds.ts';
 import { judge } from './judge.ts';
-import { movedLocks } from './locks.ts';
+import { movedLocks } from './moved-locks.ts';
 import type { Scenario } from './scenario.ts';
 import type { CheckResult, Verdict } from './verdict.ts';
 

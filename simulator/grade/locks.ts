@@ -1,5 +1,3 @@
-import type { Board } from '../board/board.ts';
-import { addressesMoved } from '../circuit/section.ts';
 import type { Address } from '../rig/address.ts';
 import { controls } from '../rig/controls.ts';
 import type { Rig } from '../rig/schema.ts';
@@ -29,15 +27,4 @@ export const isOpen = (open: readonly string[], address: Address): boolean =>
 /** The controls that a task locks: all that none of its patterns opens. */
 export function lockedControls(rig: Rig, open: readonly string[]): ReadonlySet<Address> {
   return new Set([...controls(rig).keys()].filter((address) => !isOpen(open, address)));
-}
-
-/** Locked controls that stand elsewhere than at the start. */
-export function movedLocks(
-  rig: Rig,
-  open: readonly string[],
-  start: Board,
-  board: Board,
-): Address[] {
-  const moved = addressesMoved(start, board).filter((address) => !isOpen(open, address));
-  return moved.length < 2 ? moved : [...controls(rig).keys()].filter((one) => moved.includes(one));
 }

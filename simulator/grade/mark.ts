@@ -4,8 +4,8 @@ import { simulate } from '../solve/simulate.ts';
 import type { Answer } from './answer.ts';
 import type { Task } from './grade.ts';
 import { holds } from './holds.ts';
-import { movedLocks } from './locks.ts';
 import { markQuestion } from './mark-question.ts';
+import { movedLocks } from './moved-locks.ts';
 import type { Question } from './question.ts';
 import { refuseOtherKind } from './refuse-answer.ts';
 

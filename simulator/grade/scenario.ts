@@ -20,6 +20,8 @@ export const scenarioSchema = z.strictObject({
   follow: taskId,
   start: z._default(changes, {}),
   open: z.array(shortWords).check(z.minLength(1), z.maxLength(40)),
+  /** The fewest moves that solve it, a move being one control put to another value. */
+  par: z.optional(z.int().check(z.gte(1), z.lte(60))),
   checks: z.array(checkSchema).check(z.minLength(1), z.maxLength(20)),
   hints: z._default(z.array(words).check(z.maxLength(6)), []),
   /** Said after success. */
@@ -66,6 +68,8 @@ export interface Scenario {
   readonly start: Board;
   /** Patterns of the addresses that may be moved; all others are locked. */
   readonly open: readonly string[];
+  /** The fewest moves that solve it, where that is known. */
+  readonly par?: number | undefined;
   readonly checks: readonly Check[];
   readonly hints: readonly string[];
   readonly debrief: string;

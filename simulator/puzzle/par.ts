@@ -26,16 +26,44 @@ export interface Shortest {
  */
 export function fewestMoves(task: Task, most: number): Shortest | undefined {
   const field = fieldOf(task);
+  const budget = { standsLeft: Infinity };
   for (let moves = 0; moves <= most; moves += 1) {
-    const board = search(field, new Stand(field, moves), new Set());
+    const board = search(field, new Stand(field, moves), new Set(), budget);
     if (board) return { moves: movesBetween(task.rig, task.start, board).length, board };
   }
   return undefined;
 }
 
+/**
+ * Whether no fewer moves than `par` solve a task: false where fewer do.
+ *
+ * @param mostStands the search ends after so many boards. @returns nothing where it ended before it knew.
+ */
+export function isPar(task: Task, par: number, mostStands: number): boolean | undefined {
+  const field = fieldOf(task);
+  const budget = { standsLeft: mostStands };
+  for (let moves = 0; moves < par; moves += 1) {
+    if (search(field, new Stand(field, moves), new Set(), budget)) return false;
+    if (budget.standsLeft < 0) return undefined;
+  }
+  return true;
+}
+
+/** How many boards a search may still look at. Below 0 it gave up: that nothing was found says nothing then. */
+interface Budget {
+  standsLeft: number;
+}
+
 /** @param barred turns that were tried before, here or on the way here. */
-function search(field: Field, stand: Stand, barred: ReadonlySet<Turn>): Board | undefined {
+function search(
+  field: Field,
+  stand: Stand,
+  barred: ReadonlySet<Turn>,
+  budget: Budget,
+): Board | undefined {
   const { task } = field;
+  budget.standsLeft -= 1;
+  if (budget.standsLeft < 0) return undefined;
   if (stand.isWired) {
     const tuned = tune(task, stand.board, stand.free);
     if (tuned) return tuned;
@@ -43,7 +71,7 @@ function search(field: Field, stand: Stand, barred: ReadonlySet<Turn>): Board | 
   if (stand.left === 0) return undefined;
   const tried = new Set(barred);
   for (const turn of turnsToTry(wantedAt(field, stand), stand, barred)) {
-    const found = search(field, stand.after(turn), tried);
+    const found = search(field, stand.after(turn), tried, budget);
     if (found) return found;
     tried.add(turn);
   }

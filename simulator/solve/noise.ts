@@ -2,7 +2,7 @@ import { stagesOf } from '../circuit/circuit.ts';
 import { noiseCircuit } from '../circuit/noise-circuit.ts';
 import type { Address } from '../rig/address.ts';
 import { type Dbu, levelOfPower } from '../units/level.ts';
-import { whiteOver } from '../units/noise.ts';
+import { whiteOver } from '../units/white-noise.ts';
 import { type Level, levelAt } from './levels.ts';
 import type { Solution } from './solution.ts';
 import { solve } from './solve.ts';

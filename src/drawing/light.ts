@@ -47,6 +47,10 @@ export interface Glow {
 /** How each place of a circuit is lit. */
 export type Light = (place: Address) => Glow;
 
+const DARK: Glow = { brightness: 0, copies: 1, isLoop: false, isSilent: false };
+/** Nothing is lit, where light would show what is asked. */
+export const unlit: Light = () => DARK;
+
 /** The light on a circuit. It is computed place by place, when it is asked for. */
 export function lightOf(solution: Solution, followed: Followed): Light {
   const level = levelsOf(solution, followed);

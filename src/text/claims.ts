@@ -1,8 +1,10 @@
 import type { Claim, ClaimOf, Heard, Judgement, Level, Probe, Rig } from '../../simulator/index.ts';
+import { amountText } from './amounts.ts';
 import { FINDING_NAMES } from './finding-names.ts';
 import { headroomFigure } from './noise.ts';
-import { atGoal, goalName, placeName, sourceName } from './places.ts';
-import { amountText, levelText, NO_LEVEL } from './quantities.ts';
+import { sourceName } from './owners.ts';
+import { atGoal, goalName, placeName } from './places.ts';
+import { levelText, NO_LEVEL } from './quantities.ts';
 import { counted, listed, sentence } from './sentence.ts';
 import { signed } from './signed.ts';
 

@@ -10,8 +10,7 @@ import {
   secondPathOf,
   soloingOf,
 } from '../../simulator/index.ts';
-import { ownerName } from './places.ts';
-import { counted } from './sentence.ts';
+import { ownerName } from './owners.ts';
 
 /** What holds at a strip or in the control room by what is set elsewhere, a sentence each; mostly nothing. */
 export function elsewhereSentences(setup: Setup, owner: Owner): string[] {
@@ -34,12 +33,6 @@ function swappedWith(setup: Setup, owner: Owner): Owner | undefined {
   const other = first ?? secondPathOf(setup.rig, strip);
   const swap = part(deskOwner((first ?? strip).id), 'swap');
   return other && isOn(setup, swap) ? deskOwner(other.id) : undefined;
-}
-
-/** How many strips the solo of others cuts, as it is read out; nothing when there is none. */
-export function cutSentence(setup: Setup): string | undefined {
-  const { size } = soloingOf(setup).cut;
-  return size === 0 ? undefined : `Solo cuts ${counted(size, 'strip')}`;
 }
 
 /** What is chosen, in as few letters as it stands in the drawing: `PFL`, `in place`, `main bus`. */

@@ -1,6 +1,6 @@
 import type { DrillFault, FaultCode, Rig } from '../../simulator/index.ts';
+import { capitalised } from './capitalised.ts';
 import { placeName, playerNames } from './places.ts';
-import { capitalised } from './sentence.ts';
 
 type Saying = (place: string, player: string) => string;
 

@@ -1,6 +1,7 @@
 import { pluginAt, type Rig, type Wish, type WishCode } from '../../simulator/index.ts';
-import { deviceName, goalName, ownerName, placeName, playerNames } from './places.ts';
-import { capitalised } from './sentence.ts';
+import { capitalised } from './capitalised.ts';
+import { ownerName } from './owners.ts';
+import { deviceName, goalName, placeName, playerNames } from './places.ts';
 import { signed } from './signed.ts';
 
 type Sayings = readonly ((wish: Wish, rig: Rig) => string)[];

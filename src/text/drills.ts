@@ -32,6 +32,7 @@ export function drillScenario(drill: Drill): Scenario {
     follow,
     start,
     open,
+    par,
     checks,
     hints: [words.hint, ...reasonHint(drill), firstMoveHint(rig, drill)],
     debrief: [

@@ -14,7 +14,8 @@ import {
   type Stop,
 } from '../../simulator/index.ts';
 import { loopText } from './loops.ts';
-import { deviceName, ownerName, placeName, sourceName } from './places.ts';
+import { ownerName, sourceName } from './owners.ts';
+import { deviceName, placeName } from './places.ts';
 import { levelText, NO_LEVEL } from './quantities.ts';
 import { listedFirst, sentence } from './sentence.ts';
 import { signed } from './signed.ts';

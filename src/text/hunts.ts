@@ -15,10 +15,12 @@ import {
   type Symptom,
   type Worth,
 } from '../../simulator/index.ts';
+import { capitalised } from './capitalised.ts';
 import { IN_DBU, type LevelScale } from './level-units.ts';
-import { atGoal, goalName, ownerName, placeName, playerNames } from './places.ts';
+import { ownerName } from './owners.ts';
+import { atGoal, goalName, placeName, playerNames } from './places.ts';
 import { levelText } from './quantities.ts';
-import { capitalised, counted, listed, sentence } from './sentence.ts';
+import { counted, listed, sentence } from './sentence.ts';
 import { closedText } from './stops.ts';
 
 /** What a client says of a symptom, about some tracks or about all that is to be heard. */

@@ -1,5 +1,8 @@
 /** Codes and numbers of the simulator as people read them. Every wording stands here once. */
 
+export { amountText, frequencyText } from './amounts.ts';
+export { answerSentence, optionHead, optionHeardSentence } from './answers.ts';
+export { capitalised } from './capitalised.ts';
 export { claimSentence, heardSentence, probeText, shownSentence } from './claims.ts';
 export {
   difficultyWord,
@@ -12,7 +15,7 @@ export {
   pointerSentence,
   spentText,
 } from './class.ts';
-export { cutSentence, elsewhereSentences, shortOption } from './desk-states.ts';
+export { elsewhereSentences, shortOption } from './desk-states.ts';
 export { differenceLines, type LevelDifference, levelDifferences } from './differences.ts';
 export { DRILL_NAMES } from './drill-names.ts';
 export { drillScenario } from './drills.ts';
@@ -44,7 +47,7 @@ export {
 export { guardSentence, hearingSentence } from './listening.ts';
 export { loopSentence } from './loops.ts';
 export { type MeterReading, meterName, meterText } from './meters.ts';
-export { moveText, spokenMove } from './moves.ts';
+export { cutSentence, moveText, spokenMove } from './moves.ts';
 export {
   clippingSentence,
   compressionSentence,
@@ -54,9 +57,10 @@ export {
 } from './noise.ts';
 export { normalWords } from './normal-rows.ts';
 export { normalText } from './normals.ts';
+export { ownerName, sourceName } from './owners.ts';
 export { parSentence } from './par.ts';
 export { type PathRow, pathLine, pathRows, pathsSentence } from './paths.ts';
-export { atGoal, goalName, ownerName, placeName, playerNames, sourceName } from './places.ts';
+export { atGoal, goalName, placeName, playerNames } from './places.ts';
 export { curveSentence, waySentence } from './plots.ts';
 export {
   dayText,
@@ -70,9 +74,7 @@ export {
   unitText,
 } from './progress.ts';
 export {
-  amountText,
   controlText,
-  frequencyText,
   gainText,
   levelFigure,
   levelText,
@@ -88,7 +90,7 @@ export { reasonSentence } from './reasons.ts';
 export { type PatchLine, patchLines, type RecallGroup, recallGroups } from './recall.ts';
 export { refusalSentence } from './refusals.ts';
 export { type ResponsePoint, responseSentence } from './responses.ts';
-export { capitalised, counted, listed, sentence } from './sentence.ts';
+export { counted, listed, sentence } from './sentence.ts';
 export { signed } from './signed.ts';
 export { closedText, stopText } from './stops.ts';
 export { pathStory } from './stories.ts';

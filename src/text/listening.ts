@@ -1,5 +1,5 @@
 import { type Address, type Db, type Level, ownerOf, type Rig } from '../../simulator/index.ts';
-import { ownerName } from './places.ts';
+import { ownerName } from './owners.ts';
 import { gainText } from './quantities.ts';
 import { sentence } from './sentence.ts';
 

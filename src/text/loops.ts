@@ -1,5 +1,5 @@
 import { type Address, ownerOf, type Rig, type Ring } from '../../simulator/index.ts';
-import { ownerName } from './places.ts';
+import { ownerName } from './owners.ts';
 import { sentence } from './sentence.ts';
 import { signed } from './signed.ts';
 

@@ -17,7 +17,8 @@ import {
   valueAt,
 } from '../../simulator/index.ts';
 import { IN_DBU, type LevelScale } from './level-units.ts';
-import { goalName, goalOfSend, sourceName } from './places.ts';
+import { sourceName } from './owners.ts';
+import { goalName, goalOfSend } from './places.ts';
 import { controlText, gainText, levelText, panText } from './quantities.ts';
 import { counted, listed, sentence } from './sentence.ts';
 

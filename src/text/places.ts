@@ -1,9 +1,7 @@
 import {
   type Address,
   CONTROL_ROOM,
-  type Owner,
   outputPlace,
-  ownerLabel,
   ownerOf,
   part,
   partLabel,
@@ -11,23 +9,10 @@ import {
   type Rig,
   sendBusAt,
 } from '../../simulator/index.ts';
-
+import { inProse, ownerName, SIDES, sourceName } from './owners.ts';
 import { listed } from './sentence.ts';
 
-const SIDES: Readonly<Record<string, string>> = { l: 'left', r: 'right' };
 const GOAL = /^(.+?) to (.+)$/;
-
-/** Name of an owner inside a sentence: `Strip 3 Cello`, `the Cello track`, `the main bus`, `the compressor`. */
-export function ownerName(rig: Rig, owner: Owner): string {
-  const [section, id] = owner.split('.');
-  const label = ownerLabel(rig, owner);
-  if (id === 'main' || owner === CONTROL_ROOM || section === 'rack') return `the ${inProse(label)}`;
-  if (section !== 'box') return label;
-  const bus = rig.box.buses.find((one) => one.id === id);
-  if (bus) return `the box bus ${bus.label}`;
-  const capture = rig.box.captures.find((one) => one.id === id);
-  return capture ? `the capture track ${capture.label}` : `the ${label}`;
-}
 
 /** Name of a device or plug-in inside a sentence: `the plate`, `the compressor of the Cello track`. */
 export function deviceName(rig: Rig, device: Address): string {
@@ -63,22 +48,10 @@ export function placeName(rig: Rig, place: Address): string {
   return withGoal(name, owner);
 }
 
-/** A label that is a thing inside a sentence: without the capital that it has beside its field. `EQ` keeps its own. */
-const inProse = (label: string): string =>
-  /^\p{Lu}(?!\p{Lu})/u.test(label) ? `${label.charAt(0).toLowerCase()}${label.slice(1)}` : label;
-
 /** `send to Aux 1` of an owner: `the send of Strip 3 Cello to Aux 1`. */
 function withGoal(name: string, owner: string): string {
   const [, thing, goal] = GOAL.exec(name) ?? [];
   return thing ? `the ${thing} of ${owner} to ${goal}` : `the ${name} of ${owner}`;
-}
-
-/** Name of a track or of one side of it: `Cello`, `Piano left`. */
-export function sourceName(rig: Rig, source: string): string {
-  const [id, side] = source.split('.');
-  const label = rig.box.tracks.find((track) => track.id === id)?.label ?? source;
-  if (!side) return label;
-  return `${label} ${SIDES[side] ?? side}`;
 }
 
 /** Name of where a task listens: an output by its id, or any place by its address. */

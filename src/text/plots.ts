@@ -8,7 +8,8 @@ import {
 } from '../../simulator/index.ts';
 import type { LevelScale } from './level-units.ts';
 import { headroomFigure } from './noise.ts';
-import { deviceName, goalName, placeName, sourceName } from './places.ts';
+import { sourceName } from './owners.ts';
+import { deviceName, goalName, placeName } from './places.ts';
 import { levelText } from './quantities.ts';
 import { sentence } from './sentence.ts';
 

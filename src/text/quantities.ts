@@ -19,15 +19,6 @@ export function levelText(level: Level | number, digits = 1, scale = IN_DBU): st
 export const levelFigure = (level: Level, digits = 1): string =>
   level === undefined ? 'unknown' : signed(level, digits);
 
-/** A ratio of decibels without sign, for how far something moves or may be off: `10 dB`, `0.1 dB`. */
-export const amountText = (amount: number): string => `${Number(Math.abs(amount).toFixed(2))} dB`;
-
-/** A frequency as one reads it, with three figures: `63 Hz`, `500 Hz`, `1.26 kHz`. */
-export const frequencyText = (frequency: number): string =>
-  frequency < 1000
-    ? `${Number(frequency.toPrecision(3))} Hz`
-    : `${Number((frequency / 1000).toPrecision(3))} kHz`;
-
 /** A pan position as one reads it: `centre`, `30 % left`, `full right`. */
 export const panText = (position: number): string => panWords(position, ' %');
 

@@ -1,7 +1,7 @@
 import { type OptionResult, optionResults, type Question } from '../../simulator/index.ts';
+import { capitalised } from './capitalised.ts';
 import { goalName, placeName } from './places.ts';
 import { gainText, levelText } from './quantities.ts';
-import { capitalised } from './sentence.ts';
 
 /** An option as it stands in a question. Whether it is right is not in it. */
 export interface OptionText {

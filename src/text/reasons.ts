@@ -8,8 +8,9 @@ import {
 } from '../../simulator/index.ts';
 import { findingText } from './findings.ts';
 import { loopText } from './loops.ts';
+import { ownerName, sourceName } from './owners.ts';
 import { pathLine } from './paths.ts';
-import { atGoal, goalName, goalOfSend, ownerName, placeName, sourceName } from './places.ts';
+import { atGoal, goalName, goalOfSend, placeName } from './places.ts';
 import { levelText } from './quantities.ts';
 import { listed, sentence } from './sentence.ts';
 import { signed } from './signed.ts';

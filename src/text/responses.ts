@@ -1,6 +1,7 @@
 import type { Address, Rig } from '../../simulator/index.ts';
-import { goalName, sourceName } from './places.ts';
-import { frequencyText } from './quantities.ts';
+import { frequencyText } from './amounts.ts';
+import { sourceName } from './owners.ts';
+import { goalName } from './places.ts';
 import { sentence } from './sentence.ts';
 import { signed } from './signed.ts';
 

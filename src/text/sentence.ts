@@ -1,6 +1,4 @@
-/** Words that stand first in a sentence: with a capital. */
-export const capitalised = (words: string): string =>
-  words.charAt(0).toUpperCase() + words.slice(1);
+import { capitalised } from './capitalised.ts';
 
 /** Words as a sentence: a capital in front, a full stop behind. */
 export const sentence = (words: string): string => `${capitalised(words)}.`;

@@ -1,5 +1,6 @@
 import { type Address, jacks, ownerOf, type Rig, type Stop } from '../../simulator/index.ts';
-import { ownerName, placeName } from './places.ts';
+import { ownerName } from './owners.ts';
+import { placeName } from './places.ts';
 import { listed, listedFirst } from './sentence.ts';
 
 /** The most places that a sentence names before it only counts them. */

@@ -12,7 +12,8 @@ import {
   valueAt,
 } from '../../simulator/index.ts';
 import { IN_DBU } from './level-units.ts';
-import { deviceName, goalOfSend, ownerName, placeName, sourceName } from './places.ts';
+import { ownerName, sourceName } from './owners.ts';
+import { deviceName, goalOfSend, placeName } from './places.ts';
 import { levelText, panText } from './quantities.ts';
 import { sentence } from './sentence.ts';
 

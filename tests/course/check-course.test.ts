@@ -57,6 +57,20 @@ test.each<[string, Path, string, string, RegExp]>([
     /“solution” moves what is locked: desk.ch1.aux1/,
   ],
   [
+    'a par that no solution has',
+    SCENARIO,
+    'title: Send the flute',
+    'title: Send the flute\npar: 3',
+    /no solution takes 3 moves, which is par, but 1, 2/,
+  ],
+  [
+    'a par that can be beaten: one send is enough',
+    SCENARIO,
+    'title: Send the flute',
+    'title: Send the flute\npar: 2',
+    /fewer than 2 moves solve it, which is par/,
+  ],
+  [
     'a task to be completed of which nothing stands',
     SCENARIO,
     'title: Send the flute',

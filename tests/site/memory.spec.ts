@@ -6,6 +6,7 @@ import { course, openTask, type TaskOnPage } from './course-pages.ts';
 import { expect, test } from './fixture.ts';
 import { keepNothing, store, stored } from './kept-records.ts';
 import { fieldOf, ownerSelect } from './keyboard.ts';
+import { answersTo, giveAnswer } from './quiz-answers.ts';
 
 const TASK = 'reverb-that-goes-too';
 const KEY = `task-${TASK}`;
@@ -90,6 +91,32 @@ test.describe('a reload in the middle', () => {
     await expect(form).toContainText('2 attempts');
     await expect(form.locator('input:checked')).toHaveCount(0);
   });
+
+  for (const kind of ['predict', 'outputs', 'order'] as const) {
+    test(`an answer to a question of the kind ${kind} comes back as it was given`, async ({
+      page,
+    }) => {
+      const home = [...course.quizzes.values()].find(({ questions }) =>
+        questions.some((one) => one.kind === kind),
+      );
+      const asked = home?.questions.find((one) => one.kind === kind);
+      if (!home || !asked) throw new Error(`Expected a question of the kind ${kind}.`);
+      const key = `quiz-${home.id}-${asked.id}`;
+      const form = page.locator(`form#${key}`);
+      const [wrong] = answersTo(asked);
+      await openTask(page, 'Quiz', home.id);
+      await expect(form).toBeVisible();
+      await giveAnswer(form, asked, wrong);
+      const kept = async () => (await stored(page, 'tasks', key))?.drafts[0]?.text;
+      await expect.poll(kept).toContain(JSON.stringify(wrong));
+      await page.reload();
+      await openTask(page, 'Quiz', home.id);
+      await expect(form.getByRole('button', { name: 'Check', exact: true })).toBeEnabled();
+      await form.getByRole('button', { name: 'Check', exact: true }).click();
+      await expect(form.getByRole('status').last()).toContainText('Not yet');
+      await expect.poll(kept).toContain(JSON.stringify(wrong));
+    });
+  }
 
   test('a room of the bench stands as it was left, and asks nothing when it is left', async ({
     page,

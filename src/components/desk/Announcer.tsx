@@ -1,11 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import {
-  levelOf,
-  movesBetween,
-  outputPlace,
-  type Setup,
-  type Solution,
-} from '../../../simulator/index.ts';
+import { levelOf, movesBetween, outputPlace } from '../../../simulator/index.ts';
 import { cutSentence, sourceName, spokenLevel, spokenMove } from '../../text/index.ts';
 import type { Scene } from './scene.ts';
 
@@ -14,10 +8,19 @@ const PAUSE = 500;
 /** The most moves that are read out one by one. */
 const MOST_MOVES = 3;
 
+/** What stood on a desk at some moment. */
+export type Heard = Pick<Scene, 'setup' | 'solution'>;
+
+interface Props {
+  scene: Scene;
+  /** What stood there before anybody touched it: what is moved until this code is there counts as well. */
+  since: Heard;
+}
+
 /** Reads out once, half a second after the last edit, what was moved and what the followed source does now. */
-export function Announcer({ scene }: { scene: Scene }) {
+export function Announcer({ scene, since }: Props) {
   const { setup, solution, follow } = scene;
-  const said = useRef<{ setup: Setup; solution: Solution }>({ setup, solution });
+  const said = useRef(since);
   const [text, setText] = useState('');
   useEffect(() => {
     if (said.current.setup === setup) return;
@@ -32,11 +35,6 @@ export function Announcer({ scene }: { scene: Scene }) {
       {text}
     </p>
   );
-}
-
-interface Heard {
-  readonly setup: Setup;
-  readonly solution: Solution;
 }
 
 function changeInWords(before: Heard, after: Heard, follow: string): string {

@@ -14,7 +14,6 @@ import { layOut } from '../../drawing/lay-out.ts';
 import { type Followed, lightOf } from '../../drawing/light.ts';
 import type { Sections } from '../../drawing/room-rows.ts';
 import { scaleIn } from '../../text/index.ts';
-import { Announcer } from './Announcer.tsx';
 import { DeskBar } from './DeskBar.tsx';
 import { DeskPicture } from './DeskPicture.tsx';
 import type { Against } from './DifferencePanel.tsx';
@@ -30,6 +29,7 @@ import { hasOwner } from './sheet.ts';
 import type { RunningBoard } from './use-board.ts';
 import { useNarrow } from './use-narrow.ts';
 
+const Announcer = laterView(undefined, async () => (await import('./Announcer.tsx')).Announcer);
 const Drawers = laterView(undefined, async () => (await import('./Drawers.tsx')).Drawers);
 const LightScale = laterView(undefined, async () => (await import('./LightScale.tsx')).LightScale);
 const PathTable = laterView('The ways', async () => (await import('./PathTable.tsx')).PathTable);
@@ -68,6 +68,7 @@ export function Desk(props: Props) {
   const { snapshot, solution, send } = board;
   const { setup, locked, start } = snapshot.context;
   const root = useRef<HTMLDivElement>(null);
+  const [since] = useState({ setup, solution });
   const isNarrow = useNarrow(root);
   const firstOnWay = () => ownersOnWay(setup, solution, follow)[0] ?? DESK_MAIN;
   const [chosen, setSelected] = useState<Owner>(firstOnWay);
@@ -195,7 +196,7 @@ export function Desk(props: Props) {
           {below?.(scene, hands)}
         </div>
       </div>
-      <Announcer scene={scene} />
+      <Announcer scene={scene} since={since} />
     </div>
   );
 }

@@ -1,14 +1,18 @@
-import { useMemo, useState } from 'preact/hooks';
-import { type Question, simulate } from '../../../simulator/index.ts';
+import { useMemo } from 'preact/hooks';
+import { type Answer, type Owner, type Question, simulate } from '../../../simulator/index.ts';
 import { layOut } from '../../drawing/lay-out.ts';
+import { unlit } from '../../drawing/light.ts';
 import type { TaskName } from '../../progress/task-record.ts';
 import { scaleIn, sourceName } from '../../text/index.ts';
 import type { OptionText } from '../../text/question-options.ts';
+import { AnswerForm } from './AnswerForm.tsx';
+import { firstAnswer } from './answer-form.ts';
 import { DeskDrawing } from './DeskDrawing.tsx';
 import { NotThereYet } from './NotThereYet.tsx';
 import { ownersOnWay } from './owners-to-show.ts';
 import { type Scene, stillScene } from './scene.ts';
 import { useJudging } from './use-judging.ts';
+import { useTask } from './use-task.ts';
 
 /** A question as it stands on the page. */
 export interface Asked {
@@ -22,17 +26,19 @@ interface Props {
   id: string;
   title: string;
   questions: readonly Asked[];
+  /** Owners that are drawn where the way is asked for; all of the desk when left out. */
+  show?: readonly Owner[] | undefined;
 }
 
 /** A quiz: its questions one under the other, each with its drawing, each answered by the simulator. */
-export function QuizCard({ id, title, questions }: Props) {
+export function QuizCard({ id, title, questions, show }: Props) {
   return (
     <section class="quiz" aria-labelledby={`${id}-title`}>
       <h3 id={`${id}-title`}>{title}</h3>
       <ol class="questions">
         {questions.map((asked, index) => (
           <li key={asked.name.id}>
-            <QuestionCard {...asked} number={index + 1} />
+            <QuestionCard {...asked} show={show} number={index + 1} />
           </li>
         ))}
       </ol>
@@ -43,37 +49,46 @@ export function QuizCard({ id, title, questions }: Props) {
 interface QuestionProps extends Asked {
   /** From 1. */
   readonly number: number;
+  readonly show: Props['show'];
 }
 
-function QuestionCard({ name, question, options, number }: QuestionProps) {
+/** Whether the way of the source is what is asked: then it is lit only after it was told. */
+const isAboutWay = ({ kind }: Question): boolean => kind === 'outputs' || kind === 'order';
+
+function QuestionCard({ name, question, options, number, show }: QuestionProps) {
   const { rig, ask, follow, board } = question;
   const { id } = name;
-  const [chosen, setChosen] = useState<string>();
-  const [checked, setChecked] = useState<{ chosen: string; attempt: number }>();
   const judging = useJudging();
+  const { there } = judging;
+  const judge = useMemo(
+    () => there && ((answer: Answer) => there.judgeAnswer(question, answer)),
+    [there, question],
+  );
+  const first = useMemo(() => firstAnswer(question, options), [question, options]);
+  const task = useTask({ hints: 0, answer: first }, judge);
+  const { snapshot, send, judged } = task;
+  const { answer, checked, hasPassed } = snapshot.context;
+  const isDark = isAboutWay(question) && !hasPassed;
   const scene = useMemo((): Scene => {
     const setup = { rig, board };
     const solution = simulate(setup);
     // Questions and their options are asked in dBu.
-    const scale = scaleIn(rig, 'dBu');
-    return stillScene({ id, setup, solution, follow, scale });
-  }, [rig, board, follow, id]);
+    const lit = stillScene({ id, setup, solution, follow, scale: scaleIn(rig, 'dBu') });
+    return isDark ? { ...lit, light: unlit } : lit;
+  }, [rig, board, follow, id, isDark]);
   const drawing = useMemo(
-    () => layOut(rig, ownersOnWay(scene.setup, scene.solution, follow)),
-    [rig, scene, follow],
+    () =>
+      layOut(rig, isAboutWay(question) ? show : ownersOnWay(scene.setup, scene.solution, follow)),
+    [rig, question, show, scene, follow],
   );
-  const check = () => {
-    if (chosen === undefined) return;
-    setChecked({ chosen, attempt: (checked?.attempt ?? 0) + 1 });
-    if (judging.hasFailed) void judging.fetch();
-  };
   return (
     <form
       id={id}
       class="question"
       onSubmit={(event) => {
         event.preventDefault();
-        check();
+        send({ type: 'check' });
+        if (judging.hasFailed) void judging.fetch();
       }}
     >
       <fieldset>
@@ -84,45 +99,26 @@ function QuestionCard({ name, question, options, number }: QuestionProps) {
           <DeskDrawing
             drawing={drawing}
             scene={scene}
-            name={`The desk of this question, with the way of ${sourceName(rig, follow)} lit.`}
+            name={`The desk of this question, with ${isDark ? 'nothing' : `the way of ${sourceName(rig, follow)}`} lit.`}
           />
         </section>
         <div class="options">
-          {options.map((option) => (
-            <label key={option.id} class="option">
-              <input
-                type="radio"
-                name={id}
-                value={option.id}
-                checked={chosen === option.id}
-                onChange={() => setChosen(option.id)}
-              />
-              {option.text}
-            </label>
-          ))}
-          <button type="submit" disabled={chosen === undefined}>
+          <AnswerForm
+            id={id}
+            question={question}
+            options={options}
+            answer={answer}
+            onAnswer={(given) => send({ type: 'answer.change', answer: given })}
+          />
+          <button type="submit" disabled={answer === undefined}>
             Check
           </button>
           {/* It is there before the first answer: a region that comes with its text may not be read out. */}
           <div role="status">
-            {checked && judging.there && (
-              <judging.there.AnswerView
-                question={question}
-                chosen={checked.chosen}
-                attempt={checked.attempt}
-              />
-            )}
+            {checked && there && <there.AnswerView question={question} checked={checked} />}
           </div>
-          {judging.there && (
-            <judging.there.KeptQuestion
-              name={name}
-              question={question}
-              chosen={chosen}
-              onChoose={setChosen}
-              checked={checked}
-            />
-          )}
-          {checked && !judging.there && <NotThereYet later={judging} what="The results" />}
+          {there && <there.KeptTask name={name} task={question} running={task} pristine={first} />}
+          {checked && !judged && <NotThereYet later={judging} what="The results" />}
         </div>
       </fieldset>
     </form>

@@ -1,10 +1,19 @@
-import { useMemo, useState } from 'preact/hooks';
-import { type Board, lockedControls, type Scenario } from '../../../simulator/index.ts';
+import { useCallback, useEffect, useMemo, useState } from 'preact/hooks';
+import {
+  type Answer,
+  type Board,
+  boardData,
+  lockedControls,
+  movesBetween,
+  type Scenario,
+  type TaskEvent,
+} from '../../../simulator/index.ts';
 import type { TaskName } from '../../progress/task-record.ts';
 import { Desk, type Room } from './Desk.tsx';
 import { NotThereYet } from './NotThereYet.tsx';
 import { useBoard } from './use-board.ts';
 import { useJudging } from './use-judging.ts';
+import { useTask } from './use-task.ts';
 
 interface Props {
   scenario: Scenario;
@@ -12,42 +21,62 @@ interface Props {
   name?: TaskName | undefined;
   /** Of a task that is another one with each seed: the seed. */
   seed?: string | undefined;
-  /** The fewest moves that solve it, where that is known. */
-  par?: number | undefined;
   /** Draws the box and the rack around the desk. */
   room?: Room | undefined;
 }
 
+const answerOf = (board: Board): Answer => ({ kind: 'board', board: boardData(board) });
+
+/** What it means for a task that its board stands so now. */
+function eventOf({ rig, start, proofs }: Scenario, board: Board): TaskEvent {
+  const answer = answerOf(board);
+  // One that was set, and not found, is the very board.
+  const isSet = proofs.some((proof) => proof.board === board);
+  if (isSet) return { type: 'solution.show', answer };
+  const isStart = movesBetween(rig, start, board).length === 0;
+  return { type: isStart ? 'start.again' : 'answer.change', answer };
+}
+
 /** A scenario with its desk: the brief, the desk, Check and its verdict, hints in steps, the debrief. */
-export function TaskDesk({ scenario, name, seed, par, room }: Props) {
-  const { rig, title, brief, hints, start, open, show, solution, debrief } = scenario;
+export function TaskDesk({ scenario, name, seed, room }: Props) {
+  const { rig, title, brief, hints, start, open, show } = scenario;
   const locked = useMemo(() => lockedControls(rig, open), [rig, open]);
   const board = useBoard({ setup: { rig, board: start }, locked });
   // A walk-through or a quiz on the same page may have the same id.
   const id = `task-${scenario.id}`;
   const [follow, setFollow] = useState(scenario.follow);
-  const [hintsShown, setHintsShown] = useState(0);
-  const [checked, setChecked] = useState<{ board: Board; attempt: number }>();
   const judging = useJudging();
-  const now = board.snapshot.context.setup.board;
-
-  const check = () => {
-    setChecked({ board: now, attempt: (checked?.attempt ?? 0) + 1 });
-    if (judging.hasFailed) void judging.fetch();
-  };
-  // What is checked before the code is there gets its verdict as soon as it is.
-  const judged = useMemo(() => {
-    if (!checked || !judging.there) return undefined;
-    const { grade, verdictSentence, VerdictView } = judging.there;
-    const verdict = grade(scenario, checked.board);
-    return { verdict, sentence: verdictSentence(verdict), VerdictView };
-  }, [scenario, checked, judging.there]);
-  // The solution gives nothing away once the task was checked.
-  const isChecked = checked !== undefined;
-  const others = useMemo(
-    () => (isChecked ? [{ name: 'one solution', setup: { rig, board: solution } }] : undefined),
-    [isChecked, rig, solution],
+  const { there } = judging;
+  const judge = useMemo(
+    () => there && ((answer: Answer) => there.judgeBoard(scenario, answer)),
+    [there, scenario],
   );
+  const pristine = useMemo(() => answerOf(start), [start]);
+  const task = useTask({ hints: hints.length, answer: pristine }, judge);
+  const { subscribe, send: edit } = board;
+  const { snapshot, send, judged } = task;
+  useEffect(() => {
+    let last = start;
+    const { unsubscribe } = subscribe(({ context }) => {
+      if (context.setup.board === last) return;
+      last = context.setup.board;
+      send(eventOf(scenario, last));
+    });
+    return unsubscribe;
+  }, [subscribe, send, scenario, start]);
+
+  const { answer, checked, hintsShown } = snapshot.context;
+  const load = useCallback(
+    (to: Board) => edit({ type: 'setup.load', setup: { rig, board: to } }),
+    [edit, rig],
+  );
+  // A solution gives nothing away once the task was checked.
+  const isChecked = checked !== undefined;
+  const solutions = useMemo(
+    () => (isChecked ? there?.solutionsOf(scenario) : undefined),
+    [isChecked, there, scenario],
+  );
+  const solution = solutions?.[0];
   return (
     <section class="task" aria-labelledby={`${id}-title`}>
       <h3 id={`${id}-title`}>{title}</h3>
@@ -60,23 +89,27 @@ export function TaskDesk({ scenario, name, seed, par, room }: Props) {
         follow={follow}
         onFollow={setFollow}
         show={show}
-        others={others}
+        others={solutions}
         room={room}
       />
       <div class="task-bar">
-        <button type="button" class="button-main" onClick={check}>
+        <button
+          type="button"
+          class="button-main"
+          onClick={() => {
+            send({ type: 'check' });
+            if (judging.hasFailed) void judging.fetch();
+          }}
+        >
           Check
         </button>
         {hintsShown < hints.length && (
-          <button type="button" onClick={() => setHintsShown(hintsShown + 1)}>
+          <button type="button" onClick={() => send({ type: 'hint.show' })}>
             {hintsShown === 0 ? 'Hint' : 'Next hint'} ({hintsShown + 1} of {hints.length})
           </button>
         )}
-        {judged && (
-          <button
-            type="button"
-            onClick={() => board.send({ type: 'setup.load', setup: { rig, board: solution } })}
-          >
+        {solution && (
+          <button type="button" onClick={() => load(solution.setup.board)}>
             Set one solution
           </button>
         )}
@@ -91,22 +124,26 @@ export function TaskDesk({ scenario, name, seed, par, room }: Props) {
         {checked && judged && `Attempt ${checked.attempt}. ${judged.sentence}`}
       </p>
       {checked && !judged && <NotThereYet later={judging} what="The results" />}
-      {checked && judged && (
-        <judged.VerdictView rig={rig} verdict={judged.verdict} isStale={checked.board !== now} />
+      {there && judged && solutions && (
+        <there.TaskReview
+          scenario={scenario}
+          solutions={solutions}
+          judged={judged}
+          isStale={checked?.answer !== answer}
+          onLoad={load}
+        />
       )}
-      {judging.there && checked && judged?.verdict.passed && par !== undefined && (
-        <p class="par">{judging.there.parSentence(scenario, checked.board, par)}</p>
-      )}
-      {judged?.verdict.passed && <p class="debrief">{debrief}</p>}
-      {judging.there && name && (
-        <judging.there.KeptTask
+      {there && name && (
+        <there.KeptTask
           name={name}
           seed={seed}
-          scenario={scenario}
-          board={board}
-          hintsShown={hintsShown}
-          onHints={setHintsShown}
-          judged={judged}
+          task={scenario}
+          running={task}
+          pristine={pristine}
+          onTakeUp={({ answer: kept }) => {
+            if (kept?.kind === 'board') load(there.boardOf(name.id, rig, kept.board));
+          }}
+          back="Start again leads back to the beginning."
         />
       )}
     </section>

@@ -1,5 +1,5 @@
-import { useEffect, useMemo, useState } from 'preact/hooks';
-import { createActor, type SnapshotFrom } from 'xstate';
+import { useMemo } from 'preact/hooks';
+import type { ActorRefFrom, SnapshotFrom } from 'xstate';
 import {
   type BoardEvent,
   type BoardInput,
@@ -7,23 +7,21 @@ import {
   type Solution,
   simulate,
 } from '../../../simulator/index.ts';
+import { useMachine } from './use-machine.ts';
 
 /** A running board: where it stands, what is heard, and the way to edit it. */
 export interface RunningBoard {
   readonly snapshot: SnapshotFrom<typeof boardMachine>;
   readonly solution: Solution;
   readonly send: (event: BoardEvent) => void;
+  /** Tells of every change as it happens. */
+  readonly subscribe: ActorRefFrom<typeof boardMachine>['subscribe'];
 }
 
 /** Runs the board machine for a component. The input counts when the component starts, not later. */
 export function useBoard(input: BoardInput): RunningBoard {
-  const [actor] = useState(() => createActor(boardMachine, { input }).start());
-  const [snapshot, setSnapshot] = useState(() => actor.getSnapshot());
-  useEffect(() => {
-    const subscription = actor.subscribe(setSnapshot);
-    return () => subscription.unsubscribe();
-  }, [actor]);
+  const { actor, snapshot } = useMachine(boardMachine, input);
   const { setup } = snapshot.context;
   const solution = useMemo(() => simulate(setup), [setup]);
-  return { snapshot, solution, send: actor.send };
+  return { snapshot, solution, send: actor.send, subscribe: actor.subscribe };
 }

@@ -10,13 +10,12 @@ interface Props {
 }
 
 /** A drill to be played: a task with its par, drawn with box and rack, kept with the others of its concept and level. */
-export const DrillTask = ({ ask: { concept, level, seed }, made: { scenario, par } }: Props) => (
+export const DrillTask = ({ ask: { concept, level, seed }, made: { scenario } }: Props) => (
   <TaskDesk
     key={scenario.id}
     scenario={scenario}
     name={drillTask(concept, level)}
     seed={seed}
-    par={par}
     room={WHOLE_ROOM}
   />
 );

@@ -2,7 +2,7 @@ import { useMemo, useRef } from 'preact/hooks';
 import type { Address, Hunt, Owner } from '../../../simulator/index.ts';
 import type { Point } from '../../drawing/drawing.ts';
 import { layOut } from '../../drawing/lay-out.ts';
-import type { Glow } from '../../drawing/light.ts';
+import { unlit } from '../../drawing/light.ts';
 import { drawRoom } from '../../drawing/room.ts';
 import { type LevelScale, playerNames } from '../../text/index.ts';
 import { DeskDrawing } from '../desk/DeskDrawing.tsx';
@@ -22,10 +22,6 @@ interface Props {
   scale: LevelScale;
   onTouch: (address: Address) => void;
 }
-
-/** Nothing is lit: light would show where the signal stops. */
-const UNLIT: Glow = { brightness: 0, copies: 1, isLoop: false, isSilent: false };
-const unlit = (): Glow => UNLIT;
 
 /** The room as it was written down, unlit. Touching something in it takes the meter there; marks say where it was read. */
 export function HuntPicture({ hunt, probed, selected, isNarrow, scale, onTouch }: Props) {

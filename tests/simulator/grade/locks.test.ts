@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { lockedControls, matches, movedLocks } from '../../../simulator/grade/locks.ts';
+import { lockedControls, matches } from '../../../simulator/grade/locks.ts';
+import { movedLocks } from '../../../simulator/grade/moved-locks.ts';
 import { controls } from '../../../simulator/rig/controls.ts';
 import { smallRoom } from '../small-room.ts';
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { boardData } from '../../../simulator/board/file-board.ts';
+import { boardData } from '../../../simulator/board/board-data.ts';
 import { grade } from '../../../simulator/grade/grade.ts';
 import { markAnswer } from '../../../simulator/grade/mark.ts';
 import { readCourse } from '../../../src/course/index.ts';

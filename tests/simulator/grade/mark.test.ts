@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { boardData } from '../../../simulator/board/file-board.ts';
+import { boardData } from '../../../simulator/board/board-data.ts';
 import { InputError } from '../../../simulator/file/input-error.ts';
 import { markAnswer } from '../../../simulator/grade/mark.ts';
 import { parseQuiz } from '../../../simulator/grade/quiz.ts';
