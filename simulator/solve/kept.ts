@@ -25,10 +25,9 @@ export function keptFrom(circuit: Circuit, before: Solution): Kept | undefined {
     if (!known || !into || !intoBefore) return;
     if (stage === known && alike(into, intoBefore, sameWire)) return;
     changed[index] = 1;
-    const isListening = !alike(heardBy(stage), heardBy(known));
-    rewired ||= isListening || !alike(into, intoBefore, sameOpening);
-    isOpened ||=
-      isListening || into.some((wire) => !intoBefore.some((one) => leadsLike(one, wire)));
+    const opens = !alike(heardBy(stage), heardBy(known)) || leadsMore(into, intoBefore);
+    isOpened ||= opens;
+    rewired ||= opens || leadsMore(intoBefore, into);
   });
   // Where a wire was closed, stages that were taken together may no longer have to be.
   const isApart = before.order.length === stages.length;
@@ -62,12 +61,12 @@ export function isReached(
 const sameWire = (one: Wire, other: Wire): boolean =>
   one.from === other.from && one.ratio === other.ratio;
 
-const sameOpening = (one: Wire, other: Wire): boolean =>
-  one.from === other.from && (one.ratio === 0) === (other.ratio === 0);
-
-/** Whether one wire is open at least where another one is. */
-const leadsLike = (one: Wire, other: Wire): boolean =>
-  other.ratio === 0 || (one.from === other.from && one.ratio !== 0);
+/** Whether one of some wires is open from where none of others is. */
+const leadsMore = (some: readonly Wire[], others: readonly Wire[]): boolean =>
+  some.some(
+    ({ from, ratio }) =>
+      ratio !== 0 && !others.some((other) => other.from === from && other.ratio !== 0),
+  );
 
 /** The stages that a compressor listens to. */
 const heardBy = (stage: Stage | undefined): readonly number[] =>

@@ -6,8 +6,8 @@ import type { Row } from './row.ts';
 import type { Grid } from './transfer.ts';
 
 /** What stands at every stage of a circuit. */
-export interface Solution {
-  readonly circuit: Circuit;
+export interface Solution<C extends Circuit = Circuit> {
+  readonly circuit: C;
   /** The frequencies that it was computed at, where anything depends on frequency. */
   readonly grid: Grid;
   /** By stage. Nothing where an unstable loop reaches: there is no level then. */

@@ -19,7 +19,11 @@ const SIMULATION: SolveAt = { grid: GRID };
  *
  * @param before a simulation of a circuit of the same rig: what no change reaches is taken over from it.
  */
-export function solve(circuit: Circuit, at: SolveAt = SIMULATION, before?: Solution): Solution {
+export function solve<C extends Circuit>(
+  circuit: C,
+  at: SolveAt = SIMULATION,
+  before?: Solution,
+): Solution<C> {
   const kept = before && keptFrom(circuit, before);
   const columns = new Columns(circuit, at.spread, kept?.before.columns);
   const rows: (Row | undefined)[] = kept

@@ -15,9 +15,7 @@ import {
 } from '../solve/transfer.ts';
 import type { Seconds } from '../units/frequency.ts';
 import { type Dbu, gainBetween, levelOfPower, ratioOf, UNITY } from '../units/level.ts';
-import { openWiresOf } from './open-wires.ts';
 import type { LegLevel, Path, PathStep } from './path.ts';
-import { stagesMet } from './spread.ts';
 
 /** The most paths that are listed for one signal and output. */
 export const MOST_PATHS = 64;
@@ -59,10 +57,24 @@ function approachTo(solution: Solution, output: Address): Approach {
   const known = ofSolution.get(output);
   if (known) return known;
   const goals = new Set(stagesOf(solution.circuit, output));
-  const leading = new Set(stagesMet(goals, openWiresOf(solution.circuit).backwards));
+  const leading = stagesLeadingTo(solution.circuit, goals);
   const approach = { goals, leading, next: wiresOnwards(solution, leading) };
   ofSolution.set(output, approach);
   return approach;
+}
+
+/** Stages from which an open way leads to one of the goals, with the goals themselves, as a walk meets them. */
+export function stagesLeadingTo({ wires }: Circuit, goals: Iterable<number>): Set<number> {
+  const leading = new Set(goals);
+  const waiting = [...leading];
+  for (let stage = waiting.pop(); stage !== undefined; stage = waiting.pop()) {
+    for (const { from, ratio } of wires[stage] ?? []) {
+      if (ratio === 0 || leading.has(from)) continue;
+      leading.add(from);
+      waiting.push(from);
+    }
+  }
+  return leading;
 }
 
 /**

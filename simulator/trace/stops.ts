@@ -1,8 +1,7 @@
 import { type Circuit, signalsNamed, stagesOf } from '../circuit/circuit.ts';
 import type { Address } from '../rig/address.ts';
 import type { Solution } from '../solve/solution.ts';
-import { openWiresOf } from './open-wires.ts';
-import { stagesMet } from './spread.ts';
+import { stagesLeadingTo } from './paths.ts';
 
 /** Why a source does not arrive at an output. */
 export type Stop =
@@ -68,7 +67,7 @@ function stopBetween(circuit: Circuit, starts: readonly number[], output: Addres
     (onwards[stage] ?? []).every(({ isClosed }) => isClosed),
   );
   const ends = unplugged.length > 0 ? unplugged : stuck;
-  const openings = stagesMet(goals, openWiresOf(circuit).backwards).filter(
+  const openings = [...stagesLeadingTo(circuit, goals)].filter(
     (stage) => (wires[stage] ?? []).length === 0 && stages[stage]?.law.kind !== 'source',
   );
   const names = (list: readonly number[]) => [...new Set(list.map(placeOf))];

@@ -6,7 +6,8 @@ import { type Control, type ControlValue, NONE, OPEN } from '../../rig/control.t
 import { controls } from '../../rig/controls.ts';
 import { jacks } from '../../rig/jacks.ts';
 import type { Rig } from '../../rig/schema.ts';
-import { type Simulation, simulateBeside } from '../../solve/simulate.ts';
+import type { Simulation } from '../../solve/simulate.ts';
+import { simulateBeside } from '../../solve/simulate-beside.ts';
 import type { Solution } from '../../solve/solution.ts';
 import { solve } from '../../solve/solve.ts';
 import { stagesThatCarry } from './stages-that-carry.ts';
