@@ -4,6 +4,7 @@ import type { PlaceInFile } from '../file/place.ts';
 import { ownerOf } from '../rig/address.ts';
 import type { Contradiction } from '../rig/contradiction.ts';
 import { controls } from '../rig/controls.ts';
+import { onceARig } from '../rig/once-a-rig.ts';
 import type { Rig } from '../rig/schema.ts';
 import type { Claim, Probe } from './check.ts';
 import { placeNamed } from './hearing.ts';
@@ -17,12 +18,8 @@ interface Names {
   readonly active: ReadonlySet<string>;
 }
 
-const known = new WeakMap<Rig, Names>();
-
 /** All names of a rig; the same rig gives the same names. */
-function namesIn(rig: Rig): Names {
-  const remembered = known.get(rig);
-  if (remembered) return remembered;
+const namesIn = onceARig((rig): Names => {
   const { stages, stagesAt, signals, active } = buildCircuit({ rig, board: DEFAULT_BOARD });
   const places = new Set([
     ...stagesAt.keys(),
@@ -35,10 +32,8 @@ function namesIn(rig: Rig): Names {
     const stage = stages[index];
     return stage ? [stage.id, stage.place] : [];
   });
-  const names = { sources, places, owners, active: new Set(activePlaces) };
-  known.set(rig, names);
-  return names;
-}
+  return { sources, places, owners, active: new Set(activePlaces) };
+});
 
 /** Whether a rig has a source of this name: a track, or one signal. */
 export const hasSource = (rig: Rig, name: string): boolean => namesIn(rig).sources.has(name);

@@ -7,6 +7,7 @@ import { type Address, part } from '../rig/address.ts';
 import type { Control, ControlValue } from '../rig/control.ts';
 import { NONE, OPEN } from '../rig/control.ts';
 import { controls } from '../rig/controls.ts';
+import { onceARig } from '../rig/once-a-rig.ts';
 import type { Rig } from '../rig/schema.ts';
 
 /** A wire that a control can lay, open or closed: from one stage to another. */
@@ -23,13 +24,11 @@ export interface Reach {
 /** Stands for every value of a gain at which it is not closed. */
 export const SOME_GAIN = 0;
 
-const known = new WeakMap<Rig, Map<Address, Reach>>();
-const bases = new WeakMap<Rig, BuiltCircuit>();
+const known = onceARig(() => new Map<Address, Reach>());
 
 /** What a control can change. It is up to the rig: the same rig gives the same answer. */
 export function reachOf(rig: Rig, address: Address): Reach {
-  const ofRig = known.get(rig) ?? new Map<Address, Reach>();
-  known.set(rig, ofRig);
+  const ofRig = known(rig);
   const before = ofRig.get(address);
   if (before) return before;
   const found = findReach(rig, controlAt(rig, address));
@@ -38,13 +37,7 @@ export function reachOf(rig: Rig, address: Address): Reach {
 }
 
 /** The circuit of a rig with every control at its default. */
-function baseOf(rig: Rig): BuiltCircuit {
-  const before = bases.get(rig);
-  if (before) return before;
-  const base = buildCircuit({ rig, board: DEFAULT_BOARD });
-  bases.set(rig, base);
-  return base;
-}
+const baseOf = onceARig((rig): BuiltCircuit => buildCircuit({ rig, board: DEFAULT_BOARD }));
 
 function findReach(rig: Rig, control: Control): Reach {
   const base = baseOf(rig);

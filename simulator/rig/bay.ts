@@ -1,4 +1,5 @@
 import { type Address, part } from './address.ts';
+import { onceARig } from './once-a-rig.ts';
 import type { BayRow, Mult, Rig } from './schema.ts';
 
 /** A point of the patchbay, by either of its jacks. */
@@ -11,12 +12,8 @@ export interface BayPoint {
   readonly bottom: Address | undefined;
 }
 
-const known = new WeakMap<Rig, ReadonlyMap<Address, BayPoint>>();
-
 /** The points of the bay, each by its top jack and by its bottom jack. None where there is no bay. */
-export function bayPoints(rig: Rig): ReadonlyMap<Address, BayPoint> {
-  const before = known.get(rig);
-  if (before) return before;
+export const bayPoints = onceARig((rig): ReadonlyMap<Address, BayPoint> => {
   const points = new Map<Address, BayPoint>();
   for (const { label, kind, points: ofRow } of rig.bay?.rows ?? []) {
     ofRow.forEach(({ top, bottom }, index) => {
@@ -25,9 +22,8 @@ export function bayPoints(rig: Rig): ReadonlyMap<Address, BayPoint> {
       if (bottom !== undefined) points.set(bottom, point);
     });
   }
-  known.set(rig, points);
   return points;
-}
+});
 
 const BAY = 'bay';
 

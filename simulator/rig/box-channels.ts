@@ -1,4 +1,5 @@
 import { type Address, boxOwner, type Owner, part } from './address.ts';
+import { onceARig } from './once-a-rig.ts';
 import type { BoxBus, Plugin, Rig } from './schema.ts';
 
 /** A track or a bus of the box, seen as what both are: plug-ins, fader, mute, pan, sends, assignments. */
@@ -10,16 +11,8 @@ export interface BoxChannel {
   readonly buses: readonly BoxBus[];
 }
 
-const known = new WeakMap<Rig, readonly BoxChannel[]>();
-
 /** All tracks, then all buses: none feeds one that stands before it. The same rig gives the same list. */
-export function boxChannels(rig: Rig): readonly BoxChannel[] {
-  const listed = known.get(rig) ?? list(rig);
-  known.set(rig, listed);
-  return listed;
-}
-
-const list = ({ box: { tracks, buses } }: Rig): BoxChannel[] => [
+export const boxChannels = onceARig(({ box: { tracks, buses } }): readonly BoxChannel[] => [
   ...tracks.map(({ id, plugins }) => ({ id, owner: boxOwner(id), plugins, buses })),
   ...buses.map(({ id, plugins }, index) => ({
     id,
@@ -27,7 +20,7 @@ const list = ({ box: { tracks, buses } }: Rig): BoxChannel[] => [
     plugins,
     buses: buses.slice(index + 1),
   })),
-];
+]);
 
 /** A bus that takes sends, and where they are taken. */
 export type SendBus = BoxBus & { readonly tap: NonNullable<BoxBus['tap']> };

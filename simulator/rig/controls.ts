@@ -6,25 +6,18 @@ import { deviceControls } from './device-controls.ts';
 import { jacks } from './jacks.ts';
 import { fullLabel, ownerLabel, partLabel } from './labels.ts';
 import { normals } from './normals.ts';
+import { onceARig } from './once-a-rig.ts';
 import type { Rig } from './schema.ts';
 
 /** Every control of a rig by its address, owner by owner, in signal order. */
 export type Controls = ReadonlyMap<Address, Control>;
-
-const known = new WeakMap<Rig, Controls>();
 
 /**
  * Lists all controls of a rig. This is the only list of them: drawing, undo, recall, diff and grading
  * all read it. The same rig gives the same list. A default of the rig that fits no control is passed
  * over here; reading a rig refuses it.
  */
-export function controls(rig: Rig): Controls {
-  const before = known.get(rig);
-  if (before) return before;
-  const listed = list(rig);
-  known.set(rig, listed);
-  return listed;
-}
+export const controls = onceARig(list);
 
 function list(rig: Rig): Controls {
   const every = [

@@ -15,6 +15,7 @@ import {
   stripTypeOf,
 } from './address.ts';
 import { multIn, multOuts } from './bay.ts';
+import { onceARig } from './once-a-rig.ts';
 import type { Rig } from './schema.ts';
 import { isStereoAfter, isStereoSubgroup } from './strip-routes.ts';
 
@@ -37,16 +38,8 @@ export const insertSendOf = (input: Address): Address | undefined =>
     ? input.replace('.insert.return', '.insert.send')
     : undefined;
 
-const known = new WeakMap<Rig, Jacks>();
-
 /** All jacks of a rig. A strip without an insert stage has no insert jacks. The same rig gives the same list. */
-export function jacks(rig: Rig): Jacks {
-  const before = known.get(rig);
-  if (before) return before;
-  const listed = list(rig);
-  known.set(rig, listed);
-  return listed;
-}
+export const jacks = onceARig(list);
 
 function list(rig: Rig): Jacks {
   const outputs: Address[] = [];

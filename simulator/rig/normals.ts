@@ -1,7 +1,7 @@
 import type { Address } from './address.ts';
 import { bayPoints } from './bay.ts';
 import { insertSendOf, jacks } from './jacks.ts';
-import type { Rig } from './schema.ts';
+import { onceARig } from './once-a-rig.ts';
 
 /** What feeds an input jack without a cord. */
 export interface Normal {
@@ -17,15 +17,11 @@ export interface Normals {
   readonly from: ReadonlyMap<Address, readonly Address[]>;
 }
 
-const known = new WeakMap<Rig, Normals>();
-
 /**
  * The normals of a rig: those of the patchbay, and the half-normal of each insert from its send to its return.
  * Where a return is on the bay, the bay decides instead.
  */
-export function normals(rig: Rig): Normals {
-  const before = known.get(rig);
-  if (before) return before;
+export const normals = onceARig((rig): Normals => {
   const points = bayPoints(rig);
   const into = new Map<Address, Normal>();
   const from = new Map<Address, Address[]>();
@@ -35,9 +31,8 @@ export function normals(rig: Rig): Normals {
     into.set(input, normal);
     from.set(normal.output, [...(from.get(normal.output) ?? []), input]);
   }
-  known.set(rig, { into, from });
   return { into, from };
-}
+});
 
 function normalAt(input: Address, points: ReturnType<typeof bayPoints>): Normal | undefined {
   const point = points.get(input);

@@ -6,9 +6,7 @@ export interface Kept {
   readonly before: Solution;
   /** 1 by stage that does something else than before, or that something else comes into. */
   readonly changed: Uint8Array;
-  /** Whether other wires are open than before, so that stages may depend on others. */
-  readonly rewired: boolean;
-  /** Whether the stages can be taken in the order of before: no wire was opened that could ask for another one. */
+  /** Whether stages can be taken in the order of before: no wire was opened, and none closed where there were rings. */
   readonly isInOrder: boolean;
 }
 
@@ -17,21 +15,21 @@ export function keptFrom(circuit: Circuit, before: Solution): Kept | undefined {
   const { stages, wires, signals } = before.circuit;
   if (signals !== circuit.signals || stages.length !== circuit.stages.length) return undefined;
   const changed = new Uint8Array(stages.length);
-  let rewired = false;
-  let isOpened = false;
+  // Where a wire of a ring is closed, stages that were taken together may no longer have to be.
+  const isApart = before.order.length === stages.length;
+  let isInOrder = true;
   circuit.stages.forEach((stage, index) => {
     const [known, into, intoBefore] = [stages[index], circuit.wires[index], wires[index]];
     if (stage === known && into === intoBefore) return;
     if (!known || !into || !intoBefore) return;
     if (stage === known && alike(into, intoBefore, sameWire)) return;
     changed[index] = 1;
-    const opens = !alike(heardBy(stage), heardBy(known)) || leadsMore(into, intoBefore);
-    isOpened ||= opens;
-    rewired ||= opens || leadsMore(intoBefore, into);
+    isInOrder &&=
+      alike(heardBy(stage), heardBy(known)) &&
+      !leadsMore(into, intoBefore) &&
+      (isApart || !leadsMore(intoBefore, into));
   });
-  // Where a wire was closed, stages that were taken together may no longer have to be.
-  const isApart = before.order.length === stages.length;
-  return { before, changed, rewired, isInOrder: !rewired || (!isOpened && isApart) };
+  return { before, changed, isInOrder };
 }
 
 /**
@@ -41,13 +39,13 @@ export function keptFrom(circuit: Circuit, before: Solution): Kept | undefined {
  * @param reached 1 by stage that was reached so far.
  */
 export function isReached(
-  { changed, rewired }: Kept,
+  { changed, isInOrder }: Kept,
   { stages, wires }: Circuit,
   component: readonly number[],
   reached: Uint8Array,
 ): boolean {
   // Where other wires are open, a ring may have lost or won members, even if those left look alike.
-  if (component.length > 1 && rewired) return true;
+  if (component.length > 1 && !isInOrder) return true;
   for (const stage of component) {
     if (changed[stage] === 1) return true;
     for (const { from, ratio } of wires[stage] ?? []) {

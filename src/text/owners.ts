@@ -5,7 +5,7 @@ export const SIDES: Readonly<Record<string, string>> = { l: 'left', r: 'right' }
 
 /** A label that is a thing inside a sentence: without the capital that it has beside its field. `EQ` keeps its own. */
 export const inProse = (label: string): string =>
-  /^\p{Lu}(?!\p{Lu})/u.test(label) ? `${label.charAt(0).toLowerCase()}${label.slice(1)}` : label;
+  label.replace(/^\p{Lu}(?=\p{Ll})/u, (first) => first.toLowerCase());
 
 /** Name of an owner inside a sentence: `Strip 3 Cello`, `the Cello track`, `the main bus`, `the compressor`. */
 export function ownerName(rig: Rig, owner: Owner): string {
