@@ -73,7 +73,7 @@ const WISHES: Readonly<Record<WishCode, Sayings>> = {
     ({ sources, at }, rig) =>
       `${capitalised(playerNames(rig, sources))} leaves the box without ${pluginName(rig, at)}.`,
     ({ sources, at }, rig) =>
-      `Nothing may be squeezed before it reaches the desk: no ${pluginName(rig, at)} on ${playerNames(rig, sources)}.`,
+      `${capitalised(playerNames(rig, sources))} must not be squeezed before the desk: keep ${pluginName(rig, at)} off.`,
   ],
   'by-plugin': [
     ({ sources, at }, rig) =>

@@ -12,7 +12,7 @@ const OPENINGS = [
   'We go on in five minutes.',
   'The tide is coming in, and so are the players.',
   'I have written down how it should be. It is not.',
-  'Before we record, one thing is not right.',
+  'Before we record, something has to be put right.',
   'The whole shed is waiting for you.',
 ] as const;
 

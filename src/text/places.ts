@@ -38,8 +38,11 @@ export function placeName(rig: Rig, place: Address): string {
   // Beside a field these two read as a question; in a sentence they are things.
   if (steps[2] === 'path') return `the feed of ${owner}`;
   if (place === part(CONTROL_ROOM, 'listen')) return `the choice of ${owner}`;
+  const plugin = pluginAt(rig, place);
+  // Beside a switch “on” says enough; in a sentence it is a thing.
+  if (plugin && steps.at(-1) === 'on') return `the switch of ${deviceName(rig, place)}`;
   const written = partLabel(rig, place);
-  const label = pluginAt(rig, place) ? inProse(written) : written;
+  const label = plugin ? inProse(written) : written;
   const what = side ? label.slice(0, -side.length - 1) : label;
   const name = side ? `${side} ${what}` : what;
   if (what.startsWith('tap of the ')) {

@@ -40,7 +40,7 @@ const { rig } = setup;
 test.each([
   ['box.viola.comp.threshold', 'the compressor threshold of the Viola track'],
   ['box.viola.comp.in', 'the compressor input of the Viola track'],
-  ['box.viola.comp.on', 'the compressor on of the Viola track'],
+  ['box.viola.comp.on', 'the switch of the compressor of the Viola track'],
   ['box.room.hall.level', 'the hall level of the box bus Room'],
   ['box.viola.room', 'the send of the Viola track to Room'],
   ['box.viola.room.tap', 'the tap of the send of the Viola track to Room'],
