@@ -31,10 +31,13 @@ export { type FileDocument, MAX_FILE_LENGTH, readDocument } from './file/read-do
 export { readJson } from './file/read-json.ts';
 export type { Answer, AnswerOf } from './grade/answer.ts';
 export { answerSchema } from './grade/answer.ts';
+export type { Forgotten } from './grade/candidates.ts';
+export { candidateClaims, forgottenMoves } from './grade/candidates.ts';
 export type { Check, Claim, ClaimOf, Probe } from './grade/check.ts';
+export { checkSchema } from './grade/check.ts';
 export { grade } from './grade/grade.ts';
 export { judge } from './grade/judge.ts';
-export { lockedControls } from './grade/locks.ts';
+export { isOpen, lockedControls, matches } from './grade/locks.ts';
 export type { Mark, MarkedPart } from './grade/mark.ts';
 export { markAnswer } from './grade/mark.ts';
 export type { MarkedQuestion } from './grade/mark-question.ts';

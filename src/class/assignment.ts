@@ -45,6 +45,16 @@ const assignedTaskSchema = z.discriminatedUnion('kind', [
   }),
 ]);
 
+/** The most items of an assignment. */
+export const MOST_ITEMS = 60;
+
+/** A task with its place in an assignment. */
+export const assignedItemSchema = z.strictObject({
+  id: slug,
+  weight: z._default(z.int().check(z.gte(1), z.lte(100)), 1),
+  task: assignedTaskSchema,
+});
+
 /** The format of an assignment. */
 export const assignmentSchema = z.strictObject({
   format: z.literal(ASSIGNMENT.format),
@@ -65,15 +75,7 @@ export const assignmentSchema = z.strictObject({
   solutions: z._default(z.enum(['never', 'after-pass', 'after-hand-in']), 'after-hand-in'),
   /** Whether learners meet the items as they are listed, or each in an order of their own. */
   order: z._default(z.enum(['listed', 'shuffled']), 'listed'),
-  items: z
-    .array(
-      z.strictObject({
-        id: slug,
-        weight: z._default(z.int().check(z.gte(1), z.lte(100)), 1),
-        task: assignedTaskSchema,
-      }),
-    )
-    .check(z.minLength(1), z.maxLength(60)),
+  items: z.array(assignedItemSchema).check(z.minLength(1), z.maxLength(MOST_ITEMS)),
 });
 
 /** What an instructor asks of a class. */
