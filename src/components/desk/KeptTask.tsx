@@ -15,7 +15,8 @@ import { tellAttempt } from './tell-attempt.ts';
 import { theMemory, useKeeping } from './use-keeping.ts';
 import type { RunningTask } from './use-task.ts';
 
-interface Props {
+/** What is needed to keep a task of any kind. */
+export interface KeptTaskProps {
   name: TaskName;
   /** Of a task that is another one with each seed: the seed. */
   seed?: string | undefined;
@@ -33,7 +34,7 @@ interface Props {
  * Keeps how far a task of any kind is, what came of its attempts and how many hints it took, and says what is kept.
  * What was passed is not filled in again.
  */
-export function KeptTask({ name, seed, task, running, pristine, onTakeUp, back }: Props) {
+export function KeptTask({ name, seed, task, running, pristine, onTakeUp, back }: KeptTaskProps) {
   const { snapshot, send, judged } = running;
   const { answer, hintsShown, isAided, hasPassed } = snapshot.context;
 

@@ -1,3 +1,4 @@
+import type { ComponentType } from 'preact';
 import { useMemo } from 'preact/hooks';
 import { type Answer, type Owner, type Question, simulate } from '../../../simulator/index.ts';
 import { layOut } from '../../drawing/lay-out.ts';
@@ -8,6 +9,7 @@ import type { OptionText } from '../../text/question-options.ts';
 import { AnswerForm } from './AnswerForm.tsx';
 import { firstAnswer } from './answer-form.ts';
 import { DeskDrawing } from './DeskDrawing.tsx';
+import type { KeptTaskProps } from './KeptTask.tsx';
 import { NotThereYet } from './NotThereYet.tsx';
 import { ownersOnWay } from './owners-to-show.ts';
 import { type Scene, stillScene } from './scene.ts';
@@ -28,17 +30,19 @@ interface Props {
   questions: readonly Asked[];
   /** Owners that are drawn where the way is asked for; all of the desk when left out. */
   show?: readonly Owner[] | undefined;
+  /** Keeps what is done instead of the memory of the browser. */
+  Kept?: ComponentType<KeptTaskProps> | undefined;
 }
 
 /** A quiz: its questions one under the other, each with its drawing, each answered by the simulator. */
-export function QuizCard({ id, title, questions, show }: Props) {
+export function QuizCard({ id, title, questions, show, Kept }: Props) {
   return (
     <section class="quiz" aria-labelledby={`${id}-title`}>
       <h3 id={`${id}-title`}>{title}</h3>
       <ol class="questions">
         {questions.map((asked, index) => (
           <li key={asked.name.id}>
-            <QuestionCard {...asked} show={show} number={index + 1} />
+            <QuestionCard {...asked} show={show} number={index + 1} Kept={Kept} />
           </li>
         ))}
       </ol>
@@ -50,16 +54,18 @@ interface QuestionProps extends Asked {
   /** From 1. */
   readonly number: number;
   readonly show: Props['show'];
+  readonly Kept: Props['Kept'];
 }
 
 /** Whether the way of the source is what is asked: then it is lit only after it was told. */
 const isAboutWay = ({ kind }: Question): boolean => kind === 'outputs' || kind === 'order';
 
-function QuestionCard({ name, question, options, number, show }: QuestionProps) {
+function QuestionCard({ name, question, options, number, show, Kept }: QuestionProps) {
   const { rig, ask, follow, board } = question;
   const { id } = name;
   const judging = useJudging();
   const { there } = judging;
+  const Keeper = Kept ?? there?.KeptTask;
   const judge = useMemo(
     () => there && ((answer: Answer) => there.judgeAnswer(question, answer)),
     [there, question],
@@ -117,7 +123,7 @@ function QuestionCard({ name, question, options, number, show }: QuestionProps) 
           <div role="status">
             {checked && there && <there.AnswerView question={question} checked={checked} />}
           </div>
-          {there && <there.KeptTask name={name} task={question} running={task} pristine={first} />}
+          {there && Keeper && <Keeper name={name} task={question} running={task} pristine={first} />}
           {checked && !judged && <NotThereYet later={judging} what="The results" />}
         </div>
       </fieldset>

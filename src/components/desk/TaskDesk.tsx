@@ -1,3 +1,4 @@
+import type { ComponentType } from 'preact';
 import { useCallback, useEffect, useMemo, useState } from 'preact/hooks';
 import {
   type Answer,
@@ -10,6 +11,7 @@ import {
 } from '../../../simulator/index.ts';
 import type { TaskName } from '../../progress/task-record.ts';
 import { Desk, type Room } from './Desk.tsx';
+import type { KeptTaskProps } from './KeptTask.tsx';
 import { NotThereYet } from './NotThereYet.tsx';
 import { useBoard } from './use-board.ts';
 import { useJudging } from './use-judging.ts';
@@ -23,6 +25,8 @@ interface Props {
   seed?: string | undefined;
   /** Draws the box and the rack around the desk. */
   room?: Room | undefined;
+  /** Keeps what is done instead of the memory of the browser. */
+  Kept?: ComponentType<KeptTaskProps> | undefined;
 }
 
 const answerOf = (board: Board): Answer => ({ kind: 'board', board: boardData(board) });
@@ -38,7 +42,7 @@ function eventOf({ rig, start, proofs }: Scenario, board: Board): TaskEvent {
 }
 
 /** A scenario with its desk: the brief, the desk, Check and its verdict, hints in steps, the debrief. */
-export function TaskDesk({ scenario, name, seed, room }: Props) {
+export function TaskDesk({ scenario, name, seed, room, Kept }: Props) {
   const { rig, title, brief, hints, start, open, show } = scenario;
   const locked = useMemo(() => lockedControls(rig, open), [rig, open]);
   const board = useBoard({ setup: { rig, board: start }, locked });
@@ -47,6 +51,7 @@ export function TaskDesk({ scenario, name, seed, room }: Props) {
   const [follow, setFollow] = useState(scenario.follow);
   const judging = useJudging();
   const { there } = judging;
+  const Keeper = Kept ?? there?.KeptTask;
   const judge = useMemo(
     () => there && ((answer: Answer) => there.judgeBoard(scenario, answer)),
     [there, scenario],
@@ -133,8 +138,8 @@ export function TaskDesk({ scenario, name, seed, room }: Props) {
           onLoad={load}
         />
       )}
-      {there && name && (
-        <there.KeptTask
+      {there && Keeper && name && (
+        <Keeper
           name={name}
           seed={seed}
           task={scenario}
