@@ -1,7 +1,15 @@
 /** Codes and numbers of the simulator as people read them. Every wording stands here once. */
 
 export { amountText, frequencyText } from './amounts.ts';
+export { answerText } from './answer-text.ts';
 export { answerSentence, optionHead, optionHeardSentence } from './answers.ts';
+export {
+  attemptsText,
+  closesSentence,
+  handInSentences,
+  itemStanding,
+  rulesSentences,
+} from './assignments.ts';
 export { capitalised } from './capitalised.ts';
 export { claimSentence, heardSentence, probeText, shownSentence } from './claims.ts';
 export {

@@ -1,11 +1,12 @@
 /** Reads and marks what a class handed in, away from the page. */
 import { InputError } from '../../../simulator/index.ts';
-import { type Assignment, parseAssignment } from '../../class/assignment.ts';
+import type { Assignment } from '../../class/assignment.ts';
 import { assignmentOfLink } from '../../class/assignment-link.ts';
 import type { SetAside } from '../../class/gradebook.ts';
 import { type DroppedFile, type Gradebook, gradeClass } from '../../class/gradebook.ts';
-import { MOST_BYTES, MOST_IN_ARCHIVE, spokenName } from '../../class/open-files.ts';
+import { MOST_IN_ARCHIVE, spokenName } from '../../class/open-files.ts';
 import { fetchCourse } from './fetch-course.ts';
+import { readAssignmentFile } from './read-assignment-file.ts';
 
 /** Where an assignment comes from. */
 export type AssignmentSource = { readonly file: File } | { readonly link: string };
@@ -49,17 +50,8 @@ async function grade({ source, files }: GradingAsk): Promise<GradingAnswer> {
 }
 
 /** @throws InputError */
-async function readAssignment(source: AssignmentSource): Promise<Assignment> {
-  if ('link' in source) return assignmentOfLink(source.link);
-  const { file } = source;
-  const name = spokenName(file.name);
-  if (file.size > MOST_BYTES) {
-    const expected = `at most ${MOST_BYTES} bytes`;
-    const hint = 'Is this the right file?';
-    throw new InputError(name, [{ place: '', expected, found: `${file.size}`, hint }]);
-  }
-  return parseAssignment(name, await file.text());
-}
+const readAssignment = (source: AssignmentSource): Promise<Assignment> =>
+  'link' in source ? assignmentOfLink(source.link) : readAssignmentFile(source.file);
 
 /** The bytes of files. One that is too large, or a folder, is set aside. */
 async function readFiles(

@@ -123,7 +123,9 @@ function QuestionCard({ name, question, options, number, show, Kept }: QuestionP
           <div role="status">
             {checked && there && <there.AnswerView question={question} checked={checked} />}
           </div>
-          {there && Keeper && <Keeper name={name} task={question} running={task} pristine={first} />}
+          {there && Keeper && (
+            <Keeper name={name} task={question} running={task} pristine={first} />
+          )}
           {checked && !judged && <NotThereYet later={judging} what="The results" />}
         </div>
       </fieldset>

@@ -1,0 +1,54 @@
+import type { Question, Scenario } from '../../../../simulator/index.ts';
+import type { Assignment, AssignmentItem } from '../../../class/assignment.ts';
+import { type GivenItem, givenItems, type TaskSource } from '../../../class/given-task.ts';
+import { drillSeeds } from '../../../class/item-stream.ts';
+import { askForDrill } from '../../drill/ask-worker.ts';
+
+/** A task as a learner meets it on the page. */
+export type MetTask =
+  | {
+      readonly kind: 'board';
+      readonly scenario: Scenario;
+      readonly par?: number;
+      readonly seed?: string;
+    }
+  | { readonly kind: 'question'; readonly question: Question };
+
+/** Finds the task of one item for one learner. Drills are made in a worker, so that the page goes on. */
+export type TaskFinder = (item: AssignmentItem, learner: string) => Promise<MetTask>;
+
+/**
+ * What finds the tasks of an assignment.
+ *
+ * @throws InputError with every item whose task the course has not, or whose own scenario does not work.
+ */
+export function taskFinder(file: string, assignment: Assignment, course: TaskSource): TaskFinder {
+  // Which drills there are is known by the format alone.
+  const written = assignment.items.filter(({ task }) => task.kind !== 'drill');
+  const given = new Map<string, GivenItem>(
+    givenItems(file, { ...assignment, items: written }, course).map((one) => [one.item.id, one]),
+  );
+  return async (item, learner) => {
+    if (item.task.kind === 'drill') return makeDrill(assignment, item, item.task, learner);
+    const found = given.get(item.id)?.taskOf(learner);
+    if (!found || found.kind === 'drill') throw new RangeError(`Expected an item, got ${item.id}.`);
+    return found.kind === 'question'
+      ? { kind: 'question', question: found.task }
+      : { kind: 'board', scenario: found.task };
+  };
+}
+
+async function makeDrill(
+  assignment: Assignment,
+  item: AssignmentItem,
+  { concept, level, seeds }: Extract<AssignmentItem['task'], { kind: 'drill' }>,
+  learner: string,
+): Promise<MetTask> {
+  const tried =
+    seeds.policy === 'same' ? [seeds.seed] : drillSeeds(assignment.id, learner, item.id);
+  for (const seed of tried) {
+    const { made } = await askForDrill({ concept, level, seed });
+    if (made) return { kind: 'board', scenario: made.scenario, par: made.par, seed };
+  }
+  throw new RangeError(`No drill of ${concept}, level ${level}, could be proven.`);
+}
