@@ -14,6 +14,7 @@ export const NAVIGATION: readonly NavigationLink[] = [
   { href: '/fault-hunt/', label: 'Fault hunt' },
   { href: '/progress/', label: 'Progress' },
   { href: '/glossary/', label: 'Glossary' },
+  { href: '/teach/', label: 'Teach' },
 ];
 
 /**

@@ -1,5 +1,6 @@
 import type { Board, Check, Claim, Rig } from '../../simulator/index.ts';
 import { boardData } from '../../simulator/index.ts';
+import { canonicalText } from './canonical-text.ts';
 import { checkOf, claimKey, type OwnDraft } from './own-draft.ts';
 
 /** What can be done to a scenario that is being made. */
@@ -72,8 +73,13 @@ export function ownEdited(own: OwnDraft, edit: OwnEdit): OwnDraft {
     }
     case 'words.set':
       return { ...own, ...edit.words };
-    case 'board.set':
-      return { ...own, [edit.of]: boardData(edit.board) };
+    case 'board.set': {
+      const board = boardData(edit.board);
+      // A solution that was not touched yet goes along with the start.
+      const isUntouched = canonicalText(own.solution) === canonicalText(own.start);
+      if (edit.of === 'start' && isUntouched) return { ...own, start: board, solution: board };
+      return { ...own, [edit.of]: board };
+    }
     case 'lock.set': {
       const others = own.open.filter((pattern) => pattern !== edit.pattern);
       return { ...own, open: edit.isOpen ? [...others, edit.pattern] : others };

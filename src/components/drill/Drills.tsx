@@ -11,6 +11,7 @@ import { DRILL_NAMES } from '../../text/drill-names.ts';
 import { Later, useLater } from '../desk/later.ts';
 import { NotThereYet } from '../desk/NotThereYet.tsx';
 import { useFragment } from '../desk/use-fragment.ts';
+import { newSeed } from '../new-seed.ts';
 import type { MadeDrill } from './drill-worker.ts';
 
 const playing = new Later(() => import('./playing.ts'));
@@ -127,9 +128,3 @@ const madeText = ({ par }: MadeDrill): string =>
 
 const wordsOf = (state: Exclude<State, { code: 'made' }>): string =>
   state.code === 'bad-link' ? state.words : WORDS[state.code];
-
-/** A seed that nobody had before, as far as chance goes. */
-function newSeed(): string {
-  const [number = 0] = crypto.getRandomValues(new Uint32Array(1));
-  return number.toString(36);
-}

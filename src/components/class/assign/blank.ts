@@ -1,0 +1,2 @@
+/** A place to write into, on paper. */
+export const BLANK = '________________';
