@@ -157,7 +157,7 @@ export function AssignPage({ catalogue }: Props) {
         type="button"
         onClick={async () => {
           const there = own.there ?? (await own.fetch());
-          const begun = await there?.beginOwn(catalogue.concepts[0]?.id ?? 'insert');
+          const begun = await there?.beginOwn(firstConcept(catalogue));
           if (begun && 'own' in begun) send({ type: 'own.begin', own: begun.own });
           else setProblems(begun?.problems ?? []);
         }}
@@ -170,3 +170,7 @@ export function AssignPage({ catalogue }: Props) {
     </>
   );
 }
+
+/** What the first task of the course trains. */
+const firstConcept = ({ lessons, concepts }: Catalogue): string =>
+  lessons[0]?.tasks[0]?.concept ?? concepts[0]?.id ?? 'level';

@@ -58,7 +58,7 @@ export function Paper({ assignment, course, find, learner, isKey }: Props) {
             ) : met.kind === 'board' ? (
               <PaperTask scenario={met.scenario} isKey={isKey} />
             ) : (
-              <PaperQuestion question={met.question} isKey={isKey} />
+              <PaperQuestion question={met.question} show={met.show} isKey={isKey} />
             )}
           </section>
         );

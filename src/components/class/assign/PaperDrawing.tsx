@@ -4,6 +4,7 @@ import { layOut } from '../../../drawing/lay-out.ts';
 import { unlit } from '../../../drawing/light.ts';
 import { scaleIn } from '../../../text/index.ts';
 import { DeskDrawing } from '../../desk/DeskDrawing.tsx';
+import { RoomPicture } from '../../desk/RoomPicture.tsx';
 import { stillScene } from '../../desk/scene.ts';
 
 interface Props {
@@ -11,14 +12,17 @@ interface Props {
   rig: Rig;
   board: Board;
   follow: string;
-  /** Owners that are drawn; all of the desk when left out. */
+  /** Owners that are drawn; the whole room when left out. */
   show?: readonly Owner[] | undefined;
   /** Whether the way of the source is lit. */
   isLit: boolean;
   name: string;
 }
 
-/** A still drawing of a desk, for paper. */
+/** All that is there, with nothing folded. */
+const WHOLE = { box: true, rack: true, folded: [] } as const;
+
+/** A still drawing for paper: the part of the desk that a task is about, or else the whole room. */
 export function PaperDrawing({ id, rig, board, follow, show, isLit, name }: Props) {
   const scene = useMemo(() => {
     const setup = { rig, board };
@@ -29,7 +33,11 @@ export function PaperDrawing({ id, rig, board, follow, show, isLit, name }: Prop
   const drawing = useMemo(() => layOut(rig, show), [rig, show]);
   return (
     <div class="paper-drawing">
-      <DeskDrawing drawing={drawing} scene={scene} name={name} />
+      {show ? (
+        <DeskDrawing drawing={drawing} scene={scene} name={name} />
+      ) : (
+        <RoomPicture desk={drawing} sections={WHOLE} scene={scene} hands={undefined} />
+      )}
     </div>
   );
 }

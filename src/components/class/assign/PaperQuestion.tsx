@@ -1,16 +1,26 @@
-import { optionResults, type Question, rightAnswer } from '../../../../simulator/index.ts';
+import {
+  type Owner,
+  optionResults,
+  type Question,
+  rightAnswer,
+  simulate,
+} from '../../../../simulator/index.ts';
 import { answerText, optionsOf } from '../../../text/index.ts';
+import { ownersOnWay } from '../../desk/owners-to-show.ts';
 import { BLANK } from './blank.ts';
 import { PaperDrawing } from './PaperDrawing.tsx';
 
 interface Props {
   question: Question;
   isKey: boolean;
+  /** Owners that are drawn where the way is asked for; the whole room when left out. */
+  show?: readonly Owner[] | undefined;
 }
 
 /** A question on paper: its drawing, and what one ticks or fills in; or the answer and the reason of every option. */
-export function PaperQuestion({ question, isKey }: Props) {
+export function PaperQuestion({ question, isKey, show }: Props) {
   const { id, rig, board, follow, ask, explain, kind } = question;
+  const setup = { rig, board };
   const isAboutWay = kind === 'outputs' || kind === 'order';
   const options = optionsOf(question);
   const right = rightAnswer(question);
@@ -23,6 +33,7 @@ export function PaperQuestion({ question, isKey }: Props) {
         rig={rig}
         board={board}
         follow={follow}
+        show={isAboutWay ? show : ownersOnWay(setup, simulate(setup), follow)}
         isLit={isKey || !isAboutWay}
         name="The desk of this question."
       />

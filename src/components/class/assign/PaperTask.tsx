@@ -21,7 +21,7 @@ interface Props {
 }
 
 /** The most controls that are listed with a blank each; a task that opens more gets empty lines. */
-const MOST_LISTED = 16;
+const MOST_LISTED = 30;
 const EMPTY_LINES = 8;
 
 /** A routing task on paper: what is asked, the desk as it stands, and blanks for what is to be moved; or the answer. */

@@ -83,15 +83,25 @@ export function ItemPlace({ hand, find, isClosed }: Props) {
     unit: assignment.id,
   };
   if (scenario && met.kind === 'board') {
-    return <TaskDesk scenario={scenario} name={name} par={met.par} room={WHOLE_ROOM} Kept={Kept} />;
+    return (
+      <TaskDesk
+        scenario={scenario}
+        name={name}
+        par={met.par}
+        // A task of the course is drawn as in its lesson.
+        room={item.task.kind === 'scenario' ? undefined : WHOLE_ROOM}
+        Kept={Kept}
+      />
+    );
   }
   if (met.kind !== 'question') return null;
-  const { question } = met;
+  const { question, show } = met;
   return (
     <QuizCard
       id={`item-${item.id}-quiz`}
       title="Question"
       questions={[{ question, options: optionsOf(question), name }]}
+      show={show}
       Kept={Kept}
     />
   );

@@ -1,4 +1,4 @@
-import type { Question, Scenario } from '../../../../simulator/index.ts';
+import type { Owner, Question, Scenario } from '../../../../simulator/index.ts';
 import type { Assignment, AssignmentItem } from '../../../class/assignment.ts';
 import { type GivenItem, givenItems, type TaskSource } from '../../../class/given-task.ts';
 import { drillSeeds } from '../../../class/item-stream.ts';
@@ -12,7 +12,12 @@ export type MetTask =
       readonly par?: number;
       readonly seed?: string;
     }
-  | { readonly kind: 'question'; readonly question: Question };
+  | {
+      readonly kind: 'question';
+      readonly question: Question;
+      /** Owners that are drawn where the way is asked for; all of the desk when left out. */
+      readonly show: readonly Owner[] | undefined;
+    };
 
 /** Finds the task of one item for one learner. Drills are made in a worker, so that the page goes on. */
 export type TaskFinder = (item: AssignmentItem, learner: string) => Promise<MetTask>;
@@ -32,9 +37,10 @@ export function taskFinder(file: string, assignment: Assignment, course: TaskSou
     if (item.task.kind === 'drill') return makeDrill(assignment, item, item.task, learner);
     const found = given.get(item.id)?.taskOf(learner);
     if (!found || found.kind === 'drill') throw new RangeError(`Expected an item, got ${item.id}.`);
-    return found.kind === 'question'
-      ? { kind: 'question', question: found.task }
-      : { kind: 'board', scenario: found.task };
+    if (found.kind === 'scenario') return { kind: 'board', scenario: found.task };
+    const show =
+      item.task.kind === 'question' ? course.quizzes.get(item.task.quiz)?.show : undefined;
+    return { kind: 'question', question: found.task, show };
   };
 }
 
