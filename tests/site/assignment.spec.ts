@@ -28,6 +28,7 @@ if (!QUIZ || !question) throw new Error('Expected the question that is assigned.
 
 test('from a link to a mark: made, done, left, gone on with, handed in, graded', async ({
   page,
+  context,
 }) => {
   await page.goto('/assign/');
   await page.getByLabel('Title').fill('Week three');
@@ -47,6 +48,10 @@ test('from a link to a mark: made, done, left, gone on with, handed in, graded',
   await page.goto(link);
   await page.getByLabel('Your learner code').fill('Ada-1');
   await page.keyboard.press('Enter');
+  await expect(page.getByText('0 of 2 tasks passed')).toBeVisible();
+  await page.waitForLoadState('networkidle');
+  // All tasks are there by now: the network is not needed any more.
+  await context.setOffline(true);
   await pressButton(button(page, /^Open Insert or send/));
   const answer = rightAnswer(question);
   const right = optionsOf(question).find(
@@ -60,6 +65,7 @@ test('from a link to a mark: made, done, left, gone on with, handed in, graded',
   await expect(page.getByText(/^Attempt 1\. Not yet/)).toBeVisible();
   expect(await violationsInLight(page)).toEqual([]);
 
+  await context.setOffline(false);
   await page.reload();
   await expect(page.getByText('1 of 2 tasks passed')).toBeVisible();
   await expect(page.getByText('1 attempt', { exact: false })).toHaveCount(2);
@@ -88,7 +94,10 @@ test('from a link to a mark: made, done, left, gone on with, handed in, graded',
   expect(csv.split('\r\n').filter((line) => line.startsWith('ada-1,'))).toHaveLength(2);
 });
 
-test('what is no assignment is refused in words, and what was open stays', async ({ page }) => {
+test('what is no assignment is refused in words, and what was open stays', async ({
+  page,
+  context,
+}) => {
   await page.goto('/assignment/#assignment=1.AAAA');
   await expect(page.getByRole('alert')).toContainText('The link');
   await page

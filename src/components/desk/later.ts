@@ -1,5 +1,8 @@
 import { useCallback, useEffect, useState } from 'preact/hooks';
 
+/** All code of the page that comes later, as far as it is known what there is. */
+export const ALL_LATER = new Set<Later<unknown>>();
+
 /**
  * Code that the page fetches after it stands. All who ask share one fetch; one that failed is tried
  * again by the next who asks.
@@ -13,6 +16,7 @@ export class Later<T> {
   /** @param load a dynamic import, so that the code comes in a file of its own. */
   constructor(load: () => Promise<T>) {
     this.#load = load;
+    ALL_LATER.add(this);
   }
 
   /** Rejects when the code cannot be fetched. */

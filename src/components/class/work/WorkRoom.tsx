@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Assignment } from '../../../class/assignment.ts';
 import { itemTitle } from '../../../class/item-title.ts';
 import { newWork, workOn } from '../../../class/work.ts';
@@ -7,6 +7,7 @@ import type { Course } from '../../../course/course.ts';
 import { counted, rulesSentences } from '../../../text/index.ts';
 import { useMachine } from '../../desk/use-machine.ts';
 import type { TaskFinder } from './assigned-task.ts';
+import { fetchAhead } from './fetch-ahead.ts';
 import { HandInPanel } from './HandInPanel.tsx';
 import { KeptAll } from './KeptAll.tsx';
 import { WorkItems } from './WorkItems.tsx';
@@ -28,6 +29,7 @@ export function WorkRoom({ assignment, course, find, learner, isPreview = false 
   const { work } = snapshot.context;
   const [isReady, setReady] = useState(isPreview);
   const [open, setOpen] = useState<string>();
+  useEffect(() => void fetchAhead(assignment, learner, find), [assignment, learner, find]);
   const isClosed = snapshot.matches('closed');
   const state = isClosed
     ? 'closed'

@@ -33,7 +33,8 @@ export function taskFinder(file: string, assignment: Assignment, course: TaskSou
   const given = new Map<string, GivenItem>(
     givenItems(file, { ...assignment, items: written }, course).map((one) => [one.item.id, one]),
   );
-  return async (item, learner) => {
+  const made = new Map<string, Promise<MetTask>>();
+  const find: TaskFinder = async (item, learner) => {
     if (item.task.kind === 'drill') return makeDrill(assignment, item, item.task, learner);
     const found = given.get(item.id)?.taskOf(learner);
     if (!found || found.kind === 'drill') throw new RangeError(`Expected an item, got ${item.id}.`);
@@ -41,6 +42,14 @@ export function taskFinder(file: string, assignment: Assignment, course: TaskSou
     const show =
       item.task.kind === 'question' ? course.quizzes.get(item.task.quiz)?.show : undefined;
     return { kind: 'question', question: found.task, show };
+  };
+  // What was found stays found: a drill is made once, and there is no network later perhaps.
+  return (item, learner) => {
+    const key = `${item.id}/${learner}`;
+    const finding = made.get(key) ?? find(item, learner);
+    made.set(key, finding);
+    finding.catch(() => made.delete(key));
+    return finding;
   };
 }
 
