@@ -1,5 +1,5 @@
 import { type Board, movesBetween, withValues } from '../board/board.ts';
-import { boardData } from '../board/file-board.ts';
+import { boardData } from '../board/board-data.ts';
 import { outputPlace, rackOwner } from '../rig/address.ts';
 import { boxChannels, pluginAddress } from '../rig/box-channels.ts';
 import { misfitsIn } from '../rig/check-rig.ts';

@@ -94,10 +94,7 @@ test('from a link to a mark: made, done, left, gone on with, handed in, graded',
   expect(csv.split('\r\n').filter((line) => line.startsWith('ada-1,'))).toHaveLength(2);
 });
 
-test('what is no assignment is refused in words, and what was open stays', async ({
-  page,
-  context,
-}) => {
+test('what is no assignment is refused in words, and what was open stays', async ({ page }) => {
   await page.goto('/assignment/#assignment=1.AAAA');
   await expect(page.getByRole('alert')).toContainText('The link');
   await page

@@ -87,7 +87,6 @@ export function ItemPlace({ hand, find, isClosed }: Props) {
       <TaskDesk
         scenario={scenario}
         name={name}
-        par={met.par}
         // A task of the course is drawn as in its lesson.
         room={item.task.kind === 'scenario' ? undefined : WHOLE_ROOM}
         Kept={Kept}

@@ -9,7 +9,6 @@ export type MetTask =
   | {
       readonly kind: 'board';
       readonly scenario: Scenario;
-      readonly par?: number;
       readonly seed?: string;
     }
   | {
@@ -63,7 +62,7 @@ async function makeDrill(
     seeds.policy === 'same' ? [seeds.seed] : drillSeeds(assignment.id, learner, item.id);
   for (const seed of tried) {
     const { made } = await askForDrill({ concept, level, seed });
-    if (made) return { kind: 'board', scenario: made.scenario, par: made.par, seed };
+    if (made) return { kind: 'board', scenario: made.scenario, seed };
   }
   throw new RangeError(`No drill of ${concept}, level ${level}, could be proven.`);
 }
