@@ -111,7 +111,7 @@ function Column({ column, scene, hands }: Props) {
 /** What the jacks at the end of a bus feed, and the level of all sources there. */
 function Foot({
   column: { owner, foot },
-  scene: { setup, solution, scale },
+  scene: { setup, solution, scale, hidesLevels },
 }: Omit<Props, 'hands'>) {
   if (!foot) return null;
   const out = part(owner, 'out');
@@ -124,9 +124,11 @@ function Foot({
           ? shortened(jointName(shortOwner(setup.rig, goal.jack), goal), ROOM_FOR.foot)
           : 'not plugged'}
       </text>
-      <text class="foot-level" x={foot.x - 24} y={foot.y + 38}>
-        {levelText(levelAt(solution, out), 1, scale)}
-      </text>
+      {!hidesLevels && (
+        <text class="foot-level" x={foot.x - 24} y={foot.y + 38}>
+          {levelText(levelAt(solution, out), 1, scale)}
+        </text>
+      )}
     </g>
   );
 }

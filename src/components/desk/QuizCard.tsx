@@ -75,13 +75,14 @@ function QuestionCard({ name, question, options, number, show, Kept }: QuestionP
   const { snapshot, send, judged } = task;
   const { answer, checked, hasPassed } = snapshot.context;
   const isDark = isAboutWay(question) && !hasPassed;
+  const hidesLevels = isDark || (question.kind === 'predict' && !hasPassed);
   const scene = useMemo((): Scene => {
     const setup = { rig, board };
     const solution = simulate(setup);
     // Questions and their options are asked in dBu.
     const lit = stillScene({ id, setup, solution, follow, scale: scaleIn(rig, 'dBu') });
-    return isDark ? { ...lit, light: unlit } : lit;
-  }, [rig, board, follow, id, isDark]);
+    return { ...lit, light: isDark ? unlit : lit.light, hidesLevels };
+  }, [rig, board, follow, id, isDark, hidesLevels]);
   const drawing = useMemo(
     () =>
       layOut(rig, isAboutWay(question) ? show : ownersOnWay(scene.setup, scene.solution, follow)),

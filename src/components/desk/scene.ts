@@ -21,6 +21,8 @@ export interface Scene {
   readonly start?: Setup | undefined;
   /** What its levels are read in. */
   readonly scale: LevelScale;
+  /** Whether levels are not to be read off the drawing, where they would say what is asked. */
+  readonly hidesLevels?: boolean;
 }
 
 /** A scene that nobody turns, lit by the source that it follows. */
