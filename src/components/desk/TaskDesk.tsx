@@ -58,17 +58,17 @@ export function TaskDesk({ scenario, name, seed, room, Kept }: Props) {
   );
   const pristine = useMemo(() => answerOf(start), [start]);
   const task = useTask({ hints: hints.length, answer: pristine }, judge);
-  const { subscribe, send: edit } = board;
+  const { actor, send: edit } = board;
   const { snapshot, send, judged } = task;
   useEffect(() => {
     let last = start;
-    const { unsubscribe } = subscribe(({ context }) => {
+    const subscription = actor.subscribe(({ context }) => {
       if (context.setup.board === last) return;
       last = context.setup.board;
       send(eventOf(scenario, last));
     });
-    return unsubscribe;
-  }, [subscribe, send, scenario, start]);
+    return () => subscription.unsubscribe();
+  }, [actor, send, scenario, start]);
 
   const { answer, checked, hintsShown } = snapshot.context;
   const load = useCallback(

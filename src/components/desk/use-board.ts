@@ -15,7 +15,7 @@ export interface RunningBoard {
   readonly solution: Solution;
   readonly send: (event: BoardEvent) => void;
   /** Tells of every change as it happens. */
-  readonly subscribe: ActorRefFrom<typeof boardMachine>['subscribe'];
+  readonly actor: ActorRefFrom<typeof boardMachine>;
 }
 
 /** Runs the board machine for a component. The input counts when the component starts, not later. */
@@ -23,5 +23,5 @@ export function useBoard(input: BoardInput): RunningBoard {
   const { actor, snapshot } = useMachine(boardMachine, input);
   const { setup } = snapshot.context;
   const solution = useMemo(() => simulate(setup), [setup]);
-  return { snapshot, solution, send: actor.send, subscribe: actor.subscribe };
+  return { snapshot, solution, send: actor.send, actor };
 }
