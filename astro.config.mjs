@@ -36,7 +36,7 @@ const MINIFIED_TWICE = {
 
 /** What some pages with a desk have no use for; it stays out of the file that all of them share. */
 const OF_SOME_PAGES =
-  /desk.(whole-room|use-fragment|later-measurements)|setup-fragment|desk-parts|simulator.puzzle/;
+  /desk.(whole-room|use-fragment|later-measurements)|(setup|drill)-fragment|desk-parts|drill-names|new-seed|simulator.puzzle/;
 const OF_TASKS = /desk.(TaskDesk|QuizCard|use-task|\w+Form|answer-form)|grade.task-machine/;
 const isOfDesk = (id) => !OF_SOME_PAGES.test(id) && !OF_TASKS.test(id);
 
