@@ -49,8 +49,7 @@ test('from a link to a mark: made, done, left, gone on with, handed in, graded',
   await page.getByLabel('Your learner code').fill('Ada-1');
   await page.keyboard.press('Enter');
   await expect(page.getByText('0 of 2 tasks passed')).toBeVisible();
-  await page.waitForLoadState('networkidle');
-  // All tasks are there by now: the network is not needed any more.
+  await expect(page.getByText('no network for them any more')).toBeVisible();
   await context.setOffline(true);
   await pressButton(button(page, /^Open Insert or send/));
   const answer = rightAnswer(question);

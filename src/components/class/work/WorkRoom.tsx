@@ -29,7 +29,11 @@ export function WorkRoom({ assignment, course, find, learner, isPreview = false 
   const { work } = snapshot.context;
   const [isReady, setReady] = useState(isPreview);
   const [open, setOpen] = useState<string>();
-  useEffect(() => void fetchAhead(assignment, learner, find), [assignment, learner, find]);
+  const [isAllHere, setAllHere] = useState(false);
+  useEffect(
+    () => void fetchAhead(assignment, learner, find).then(setAllHere),
+    [assignment, learner, find],
+  );
   const isClosed = snapshot.matches('closed');
   const state = isClosed
     ? 'closed'
@@ -80,6 +84,13 @@ export function WorkRoom({ assignment, course, find, learner, isPreview = false 
           {passed} of {counted(assignment.items.length, 'task')} passed
         </span>
       </h2>
+      {!isPreview && (
+        <p class="work-ahead" role="status">
+          {isAllHere
+            ? 'All tasks are on this machine: you need no network for them any more.'
+            : 'The tasks are on their way. Until they are all here you need the network.'}
+        </p>
+      )}
       {isReady ? (
         <WorkItems
           assignment={assignment}
