@@ -40,6 +40,20 @@ async function openBench(page: Page): Promise<void> {
   await expect(page.locator('astro-island[ssr]')).toHaveCount(0);
 }
 
+test('a click in the moment in which a task comes to life is not lost', async ({ page }) => {
+  await page.addInitScript(() => {
+    // It is told before anything is painted.
+    new MutationObserver((changes) => {
+      for (const { target } of changes) {
+        if (!(target instanceof Element) || target.hasAttribute('ssr')) continue;
+        target.querySelector<HTMLButtonElement>('.task-bar .button-main')?.click();
+      }
+    }).observe(document, { subtree: true, attributeFilter: ['ssr'] });
+  });
+  const { section: task } = await openTask(page, 'Task', scenario.id);
+  await expect(task.locator('.verdict-head')).toHaveText(atStart);
+});
+
 test.describe('while a part of the code is on its way', () => {
   test('Check gives its verdict as soon as it is there, of the desk as it stood then', async ({
     page,

@@ -1,5 +1,5 @@
 import type { ComponentType } from 'preact';
-import { useCallback, useEffect, useMemo, useState } from 'preact/hooks';
+import { useCallback, useLayoutEffect, useMemo, useState } from 'preact/hooks';
 import {
   type Answer,
   type Board,
@@ -60,7 +60,7 @@ export function TaskDesk({ scenario, name, seed, room, Kept }: Props) {
   const task = useTask({ hints: hints.length, answer: pristine }, judge);
   const { actor, send: edit } = board;
   const { snapshot, send, judged } = task;
-  useEffect(() => {
+  useLayoutEffect(() => {
     let last = start;
     const subscription = actor.subscribe(({ context }) => {
       if (context.setup.board === last) return;

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useLayoutEffect, useState } from 'preact/hooks';
 import {
   type Actor,
   type AnyStateMachine,
@@ -20,7 +20,8 @@ export function useMachine<Machine extends AnyStateMachine>(
 ): Running<Machine> {
   const [actor] = useState(() => createActor(machine, { input }).start());
   const [snapshot, setSnapshot] = useState(() => actor.getSnapshot());
-  useEffect(() => {
+  // Other effects wait for the page to be painted, and a click can be quicker than that.
+  useLayoutEffect(() => {
     const subscription = actor.subscribe(setSnapshot);
     return () => subscription.unsubscribe();
   }, [actor]);

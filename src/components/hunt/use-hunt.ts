@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useState } from 'preact/hooks';
+import { useCallback, useLayoutEffect, useState } from 'preact/hooks';
 import { createActor } from 'xstate';
 import {
   type Hunt,
@@ -19,7 +19,7 @@ export interface RunningHunt {
 export function useHunt(hunt: Hunt): RunningHunt {
   const [actor, setActor] = useState(() => createActor(huntMachine, { input: { hunt } }).start());
   const [snapshot, setSnapshot] = useState(() => actor.getSnapshot());
-  useEffect(() => {
+  useLayoutEffect(() => {
     setSnapshot(actor.getSnapshot());
     const subscription = actor.subscribe(setSnapshot);
     return () => subscription.unsubscribe();
