@@ -37,9 +37,7 @@ export function NumberForm({ id, question, answer, onAnswer }: AnswerFormProps) 
       </label>
       <p id={`${id}-how`} class={isRefused ? 'answer-how problem' : 'answer-how'}>
         {isRefused && 'That is no number. '}
-        {isLevel
-          ? 'Type a number such as −6.5, or “silent”.'
-          : 'Type a number such as −6.5: minus where it falls.'}
+        {`Type a number such as −6.5${isLevel ? ', or “silent”' : ''}.`}
       </p>
     </>
   );

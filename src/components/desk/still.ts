@@ -52,8 +52,7 @@ const isOfOneDesk = (before: Scene, after: Scene): boolean =>
   before.setup.rig === after.setup.rig &&
   before.followed === after.followed &&
   before.locked === after.locked &&
-  before.scale === after.scale &&
-  before.hidesLevels === after.hidesLevels;
+  before.scale === after.scale;
 
 const isPlace = ({ solution }: Scene, address: Address): boolean =>
   solution.circuit.stagesAt.has(address);
