@@ -19,7 +19,7 @@ import { drillName } from '../../../src/share/drill-link.ts';
 import { combinations, valuesOf } from './all-moves.ts';
 
 /** How many drills are proven in all. `DRILLS=10000` proves as many as the design asks for. */
-const COUNT = Number(process.env['DRILLS'] ?? 720);
+const COUNT = Number(process.env['DRILLS'] ?? 360);
 const EACH = Math.ceil(COUNT / (DRILL_CONCEPTS.length * DRILL_LEVELS.length));
 const KINDS = DRILL_CONCEPTS.flatMap((concept) =>
   DRILL_LEVELS.map((level) => [concept, level] as const),
