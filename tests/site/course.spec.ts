@@ -2,6 +2,7 @@ import type { Page } from '@playwright/test';
 import { unitText } from '../../src/text/index.ts';
 import { course, worksIn } from './course-pages.ts';
 import { expect, test } from './fixture.ts';
+import { stored } from './kept-records.ts';
 import { pressButton } from './keyboard.ts';
 import { playQuiz } from './play-quiz.ts';
 import { playTask } from './play-task.ts';
@@ -13,6 +14,13 @@ const countIn = (lesson: string): number =>
     if (component === 'Task') return sum + 1;
     return component === 'Quiz' ? sum + (course.quizzes.get(id)?.questions.length ?? 0) : sum;
   }, 0);
+
+/** What the last question of the course is kept under. */
+function keyOfLast(): string {
+  const works = worksIn(course.lessons.at(-1) ?? '');
+  const { id = '' } = works.findLast(({ component }) => component === 'Quiz') ?? {};
+  return `quiz-${id}-${course.quizzes.get(id)?.questions.at(-1)?.id}`;
+}
 
 /** All that a lesson has to be done, in the order of its page. */
 async function finishLesson(page: Page, lesson: string): Promise<void> {
@@ -43,6 +51,8 @@ test('the whole course in one session by keyboard alone: every step, both tasks 
     if (lesson !== course.lessons.at(-1))
       await pressButton(page.locator('.lesson-nav [rel="next"]'));
   }
+  // The attempt at the last question is kept a moment after it is judged.
+  await expect.poll(async () => (await stored(page, 'tasks', keyOfLast()))?.passedAt).toBeDefined();
   await page.goto('/lessons/');
   await expect(page.locator('.course-map .done')).toHaveText(
     course.lessons.map(countIn).map((count) => unitText(count, count, true)),

@@ -5,6 +5,8 @@ interface StoredRecord {
   readonly drafts: readonly { readonly text: string; readonly isFinished: boolean }[];
   readonly attempts?: Readonly<Record<string, number>>;
   readonly hints?: Readonly<Record<string, number>>;
+  /** When it was first passed, in milliseconds. */
+  readonly passedAt?: number;
 }
 
 /** What lies in a store of the browser under a key; nothing when there is none. */
