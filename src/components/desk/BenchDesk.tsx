@@ -95,7 +95,7 @@ export function BenchDesk({ rig, rooms }: BenchProps) {
           <>
             <FindingsList scene={scene} hands={hands} onFollow={setWanted} />
             <Measurements scene={scene} />
-            <RecallSheet setup={setup} />
+            <RecallSheet scene={scene} />
           </>
         )}
       >

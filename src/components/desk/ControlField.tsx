@@ -23,7 +23,9 @@ interface Props<C extends Control> {
 }
 
 /** The field of a control, by its kind. */
-export const ControlField = setWhenChanged<Props<Control>>(Field, ({ control }) => control.address);
+export const ControlField = setWhenChanged<Props<Control>>(Field, ({ control }) => [
+  control.address,
+]);
 
 function Field({ control, scene, hands }: Props<Control>) {
   switch (control.kind) {

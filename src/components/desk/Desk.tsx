@@ -84,6 +84,18 @@ export function Desk(props: Props) {
     setSelected(owner);
     if (control) requestAnimationFrame(() => focusControl(root.current, control));
   }, []);
+  const followSource = useCallback(
+    (source: string) => {
+      setOutput(undefined);
+      setWay(undefined);
+      onFollow(source);
+    },
+    [onFollow],
+  );
+  const followBack = useCallback((id: string) => {
+    setWay(undefined);
+    setOutput(id);
+  }, []);
   const unit = useLevelUnit();
   const scale = useMemo(() => scaleIn(setup.rig, unit), [setup.rig, unit]);
   // They stay the same until something changes, for what compares them.
@@ -151,15 +163,8 @@ export function Desk(props: Props) {
         snapshot={snapshot}
         send={send}
         home={home}
-        onFollow={(source) => {
-          setOutput(undefined);
-          setWay(undefined);
-          onFollow(source);
-        }}
-        onFollowBack={(id) => {
-          setWay(undefined);
-          setOutput(id);
-        }}
+        onFollow={followSource}
+        onFollowBack={followBack}
       >
         {room && <room.Buttons rig={setup.rig} sections={sections} onChange={setAsked} />}
         {children}

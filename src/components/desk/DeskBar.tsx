@@ -4,8 +4,10 @@ import {
   type BoardEvent,
   movesBetween,
   outputPlace,
+  type Rig,
 } from '../../../simulator/index.ts';
 import { LEVEL_UNITS, type LevelUnit } from '../../text/index.ts';
+import { madeWhenChanged } from './drawn-when-changed.ts';
 import { laterView } from './later-view.tsx';
 import { chooseLevelUnit } from './level-unit.ts';
 import type { RefusalProps } from './RefusalWord.tsx';
@@ -36,9 +38,7 @@ const BACK = 'to ';
 /** Above a desk: which source is lit, what levels are read in, undo and redo, and why the last edit was refused. */
 export function DeskBar(props: Props) {
   const { scene, snapshot, send, onFollow, onFollowBack, home, children } = props;
-
   const { past, future, refusal, setup, start } = snapshot.context;
-  const id = `${scene.id}-follow`;
   const { followed } = scene;
   const back = setup.rig.outputs.find(
     (output) => followed.kind === 'output' && followed.output === outputPlace(output.id),
@@ -53,42 +53,14 @@ export function DeskBar(props: Props) {
     );
   return (
     <div class="desk-bar">
-      <label for={id}>
-        <span class="followed-key" aria-hidden="true" /> Follow
-      </label>
-      <select
-        id={id}
+      <Follow
+        rig={setup.rig}
+        id={`${scene.id}-follow`}
         value={back ? `${BACK}${back.id}` : scene.follow}
-        onChange={({ currentTarget: { value } }) => {
-          if (value.startsWith(BACK)) onFollowBack(value.slice(BACK.length));
-          else onFollow(value);
-        }}
-      >
-        <optgroup label="A track, to where it goes">
-          {setup.rig.box.tracks.map(({ id: track, label }) => (
-            <option key={track} value={track}>
-              {label}
-            </option>
-          ))}
-        </optgroup>
-        <optgroup label="An output, back to what feeds it">
-          {setup.rig.outputs.map((output) => (
-            <option key={output.id} value={`${BACK}${output.id}`}>
-              {output.label}
-            </option>
-          ))}
-        </optgroup>
-      </select>
-      <label for={`${scene.id}-unit`}>Levels in</label>
-      <select
-        id={`${scene.id}-unit`}
-        value={scene.scale.unit}
-        onChange={({ currentTarget }) => chooseLevelUnit(currentTarget.value as LevelUnit)}
-      >
-        {LEVEL_UNITS.map((unit) => (
-          <option key={unit}>{unit}</option>
-        ))}
-      </select>
+        onFollow={onFollow}
+        onFollowBack={onFollowBack}
+      />
+      <UnitChoice id={`${scene.id}-unit`} unit={scene.scale.unit} />
       <span class="desk-bar-group">
         <button type="button" disabled={past.length === 0} onClick={() => send({ type: 'undo' })}>
           Undo
@@ -105,3 +77,55 @@ export function DeskBar(props: Props) {
     </div>
   );
 }
+
+interface FollowProps extends Pick<Props, 'onFollow' | 'onFollowBack'> {
+  rig: Rig;
+  id: string;
+  value: string;
+}
+
+const Follow = madeWhenChanged(({ rig, id, value, onFollow, onFollowBack }: FollowProps) => (
+  <>
+    <label for={id}>
+      <span class="followed-key" aria-hidden="true" /> Follow
+    </label>
+    <select
+      id={id}
+      value={value}
+      onChange={({ currentTarget: { value: wanted } }) => {
+        if (wanted.startsWith(BACK)) onFollowBack(wanted.slice(BACK.length));
+        else onFollow(wanted);
+      }}
+    >
+      <optgroup label="A track, to where it goes">
+        {rig.box.tracks.map(({ id: track, label }) => (
+          <option key={track} value={track}>
+            {label}
+          </option>
+        ))}
+      </optgroup>
+      <optgroup label="An output, back to what feeds it">
+        {rig.outputs.map((output) => (
+          <option key={output.id} value={`${BACK}${output.id}`}>
+            {output.label}
+          </option>
+        ))}
+      </optgroup>
+    </select>
+  </>
+));
+
+const UnitChoice = madeWhenChanged(({ id, unit }: { id: string; unit: LevelUnit }) => (
+  <>
+    <label for={id}>Levels in</label>
+    <select
+      id={id}
+      value={unit}
+      onChange={({ currentTarget }) => chooseLevelUnit(currentTarget.value as LevelUnit)}
+    >
+      {LEVEL_UNITS.map((one) => (
+        <option key={one}>{one}</option>
+      ))}
+    </select>
+  </>
+));

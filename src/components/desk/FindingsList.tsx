@@ -1,10 +1,7 @@
-import { useEffect, useState } from 'preact/hooks';
 import { findings, ownerOf } from '../../../simulator/index.ts';
 import { findingSentence, mendingSentence, severityWord } from '../../text/index.ts';
 import type { Hands, Scene } from './scene.ts';
-
-/** How long after the last edit the list is made anew, in milliseconds: it would only flicker under a drag. */
-const PAUSE = 300;
+import { shownAtRest } from './shown-at-rest.tsx';
 
 interface Props {
   scene: Scene;
@@ -13,16 +10,12 @@ interface Props {
 }
 
 /** What an engineer would point at on a desk, how to mend it, and a button that shows where it is. */
-export function FindingsList({ scene, hands, onFollow }: Props) {
+export const FindingsList = shownAtRest(Findings);
+
+function Findings({ scene, hands, onFollow }: Props) {
   const { id, setup, solution } = scene;
   const { rig } = setup;
-  const [seen, setSeen] = useState(() => ({ rig, found: findings(setup, solution) }));
-  useEffect(() => {
-    const timer = setTimeout(() => setSeen({ rig, found: findings(setup, solution) }), PAUSE);
-    return () => clearTimeout(timer);
-  }, [rig, setup, solution]);
-  // What was found in another room has no names in this one.
-  const found = seen.rig === rig ? seen.found : [];
+  const found = findings(setup, solution);
 
   return (
     <section class="findings" aria-labelledby={`${id}-findings`}>

@@ -19,7 +19,7 @@ interface Props {
 }
 
 /** Where the cord from an output jack leads. Choosing another input moves the cord, in one step. */
-export const JackField = setWhenChanged<Props>(Jack, ({ jack }) => jack);
+export const JackField = setWhenChanged<Props>(Jack, ({ jack }) => [jack]);
 
 function Jack({ jack, scene, hands }: Props) {
   const { rig } = scene.setup;

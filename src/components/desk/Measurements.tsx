@@ -1,4 +1,3 @@
-import { useMemo } from 'preact/hooks';
 import {
   clippingStages,
   firstToClip,
@@ -17,35 +16,28 @@ import {
 import { Meters } from './Meters.tsx';
 import { Plots } from './Plots.tsx';
 import type { Scene } from './scene.ts';
-import { useSettled } from './use-settled.ts';
+import { shownAtRest } from './shown-at-rest.tsx';
 
 /**
  * What is read beside levels: meters, noise, headroom, compressors, loops, and plots. The meters follow the hand,
  * the rest as soon as it rests.
  */
-export function Measurements({ scene }: { scene: Scene }) {
-  const settled = useSettled(scene);
-  // The same element again is passed over when the meters are drawn anew.
-  const atRest = useMemo(() => <AtRest scene={settled} />, [settled]);
-  return (
-    <div class="measurements">
-      <Meters scene={scene} />
-      {atRest}
-    </div>
-  );
-}
+export const Measurements = ({ scene }: { scene: Scene }) => (
+  <div class="measurements">
+    <Meters scene={scene} />
+    <Readings scene={scene} />
+  </div>
+);
 
-function AtRest({ scene }: { scene: Scene }) {
-  return (
-    <>
-      <section aria-label="Measurements">
-        <h4>Measurements</h4>
-        <Sentences scene={scene} />
-      </section>
-      <Plots scene={scene} />
-    </>
-  );
-}
+const Readings = shownAtRest(({ scene }: { scene: Scene }) => (
+  <>
+    <section aria-label="Measurements">
+      <h4>Measurements</h4>
+      <Sentences scene={scene} />
+    </section>
+    <Plots scene={scene} />
+  </>
+));
 
 /** Noise, headroom, compressors and loops in words. */
 function Sentences({ scene }: { scene: Scene }) {

@@ -16,15 +16,15 @@ import {
   pathsSentence,
 } from '../../text/index.ts';
 import type { Hands, Scene } from './scene.ts';
-import { useSettled } from './use-settled.ts';
+import { shownAtRest } from './shown-at-rest.tsx';
 
 /**
  * Every way of the followed source to every output, as text: the same that the drawing shows in light. Each way is
  * told in a sentence, with its stages folded under it.
  */
-export function PathTable({ scene: live, hands }: { scene: Scene; hands: Hands }) {
-  // Nobody reads while a hand turns something; the text waits until it rests.
-  const scene = useSettled(live);
+export const PathTable = shownAtRest(Ways);
+
+function Ways({ scene, hands }: { scene: Scene; hands: Hands }) {
   const { setup, solution, follow, followed, scale } = scene;
   const lit = followed.kind === 'way' ? followed.places : undefined;
   const isLit = (way: Path) => lit !== undefined && placesOf(way).join() === [...lit].join();

@@ -1,8 +1,11 @@
-import type { Setup } from '../../../simulator/index.ts';
 import { type PatchLine, patchLines, type RecallGroup, recallGroups } from '../../text/index.ts';
+import type { Scene } from './scene.ts';
+import { shownAtRest } from './shown-at-rest.tsx';
 
 /** What one writes down to have a setup again: every control off its default, every cord, and room for notes. */
-export function RecallSheet({ setup }: { setup: Setup }) {
+export const RecallSheet = shownAtRest(Sheet);
+
+function Sheet({ scene: { setup } }: { scene: Scene }) {
   const groups = recallGroups(setup);
   return (
     <section class="recall" aria-labelledby="recall-title">

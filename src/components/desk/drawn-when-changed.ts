@@ -18,21 +18,27 @@ export const drawnWhenChanged = <Props extends Shown>(
 ): ComponentType<Props> =>
   shownWhen(View, (before, next) => !looksAlike(drawnOf(next), before.scene, next.scene));
 
-/** A field that is made anew only where its control, or a cord, stands elsewhere than before. */
+/** A part of the sheet that is made anew only where one of its controls, or a cord, stands elsewhere than before. */
 export const setWhenChanged = <Props extends Shown>(
   View: FunctionComponent<Props>,
-  addressOf: (props: Props) => string,
+  addressesOf: (props: Props) => readonly string[],
 ): ComponentType<Props> =>
-  shownWhen(View, (before, next) => !standsAlike(addressOf(next), before.scene, next.scene));
+  shownWhen(View, (before, next) => !standsAlike(addressesOf(next), before.scene, next.scene));
+
+/** A view that is made anew only where one of its properties is another one. */
+export const madeWhenChanged = <Props extends object>(
+  View: FunctionComponent<Props>,
+): ComponentType<Props> => shownWhen(View, () => false, '');
 
 /** A view that is made anew where the scene asks for it, or any other property is another one. */
-function shownWhen<Props extends Shown>(
+function shownWhen<Props extends object>(
   View: FunctionComponent<Props>,
   isOther: (before: Props, next: Props) => boolean,
+  judged = 'scene',
 ): ComponentType<Props> {
   return class ShownWhen extends Component<Props> {
     override shouldComponentUpdate(next: Readonly<Props>): boolean {
-      const names = Object.keys(next).filter((name) => name !== 'scene');
+      const names = Object.keys(next).filter((name) => name !== judged);
       return (
         names.some((name) => Reflect.get(this.props, name) !== Reflect.get(next, name)) ||
         isOther(this.props as Props, next)

@@ -36,14 +36,16 @@ export function looksAlike(drawn: object, before: Scene, after: Scene): boolean 
   return true;
 }
 
-/** Whether the field of a control or of an output jack stands as it did, so that it need not be made anew. */
-export function standsAlike(address: Address, before: Scene, after: Scene): boolean {
+/** Whether the fields of controls and of output jacks stand as they did, so that they need not be made anew. */
+export function standsAlike(addresses: readonly Address[], before: Scene, after: Scene): boolean {
   return (
     before.setup.rig === after.setup.rig &&
     before.id === after.id &&
     before.locked === after.locked &&
     before.start === after.start &&
-    controlValue(before.setup, address) === controlValue(after.setup, address) &&
+    addresses.every(
+      (address) => controlValue(before.setup, address) === controlValue(after.setup, address),
+    ) &&
     routingOf(before.setup) === routingOf(after.setup)
   );
 }
