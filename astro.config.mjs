@@ -3,6 +3,7 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig, fontProviders } from 'astro/config';
 import { minify } from 'terser';
+import { passages } from './src/components/lesson/passages.ts';
 
 const FONT_FILES = '@fontsource-variable/source-sans-3/files/source-sans-3-latin-wght';
 
@@ -87,7 +88,7 @@ export default defineConfig({
     },
   },
   // Highlighted code needs inline styles, which the content security policy forbids.
-  markdown: { processor: unified(), syntaxHighlight: false },
+  markdown: { processor: unified({ rehypePlugins: [passages] }), syntaxHighlight: false },
   integrations: [mdx(), preact()],
   fonts: [
     {

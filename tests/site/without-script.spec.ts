@@ -13,7 +13,7 @@ test('without script a page of the course shows its prose, pictures, levels and 
     const [first] = steps;
     if (!first) throw new Error(`Expected a step of ${id}, but found none.`);
     await page.goto(pageOf('WalkThrough', id));
-    await expect(page.locator('article > p').first()).toBeVisible();
+    await expect(page.locator('article .passage > p').first()).toBeVisible();
     for (const picture of await page.locator('figure.picture').all()) {
       await expect(picture.getByRole('img')).toBeVisible();
       // Of a straight line there is nothing to see for Playwright, which wants an area.
