@@ -23,35 +23,38 @@ export function DeskDrawing({ drawing, scene, name, hands, children }: Props) {
   return (
     <div class="desk-picture">
       <NamesView drawing={drawing} hands={hands} />
-      <svg
-        class="desk-drawing"
-        viewBox={`${GUTTER} ${top} ${width - GUTTER} ${height - top}`}
-        width={width - GUTTER}
-        height={height - top}
-        role="img"
-        aria-label={name}
-      >
-        {pairs.map((frame) => (
-          <rect key={frame.x} class="pair" {...frame} rx={6} />
-        ))}
-        {rails.map((rail) => (
-          <RailView key={`${rail.owner} ${rail.y}`} rail={rail} scene={scene} hands={hands} />
-        ))}
-        {children}
-        {tapNames && (
-          <>
-            <text class="tap-before" x={tapNames.before.x} y={tapNames.before.y}>
-              before
-            </text>
-            <text class="tap-after" x={tapNames.after.x} y={tapNames.after.y}>
-              after
-            </text>
-          </>
-        )}
-        {columns.map((column) => (
-          <ColumnView key={column.owner} column={column} scene={scene} hands={hands} />
-        ))}
-      </svg>
+      {/* In a box of its own, since what is an item of a box that flexes is never laid out alone. */}
+      <div class="desk-frame">
+        <svg
+          class="desk-drawing"
+          viewBox={`${GUTTER} ${top} ${width - GUTTER} ${height - top}`}
+          width={width - GUTTER}
+          height={height - top}
+          role="img"
+          aria-label={name}
+        >
+          {pairs.map((frame) => (
+            <rect key={frame.x} class="pair" {...frame} rx={6} />
+          ))}
+          {rails.map((rail) => (
+            <RailView key={`${rail.owner} ${rail.y}`} rail={rail} scene={scene} hands={hands} />
+          ))}
+          {children}
+          {tapNames && (
+            <>
+              <text class="tap-before" x={tapNames.before.x} y={tapNames.before.y}>
+                before
+              </text>
+              <text class="tap-after" x={tapNames.after.x} y={tapNames.after.y}>
+                after
+              </text>
+            </>
+          )}
+          {columns.map((column) => (
+            <ColumnView key={column.owner} column={column} scene={scene} hands={hands} />
+          ))}
+        </svg>
+      </div>
     </div>
   );
 }

@@ -45,8 +45,8 @@ function OutputRow({ output, scene }: { output: Output; scene: Scene }) {
       : [['', at(place)]];
   const cell = (legs: (string | Level)[][]) =>
     legs.map(([leg, level]) => (
-      <span key={leg} class="leg">
-        {leg && <abbr title={leg === 'L' ? 'left' : 'right'}>{leg}</abbr>}{' '}
+      <span key={leg} class={level === undefined ? 'leg' : 'leg leg-level'}>
+        {leg !== '' && <abbr title={leg === 'L' ? 'left' : 'right'}>{leg}</abbr>}{' '}
         {levelText(level as Level, 1, scale)}
       </span>
     ));
