@@ -127,6 +127,14 @@ test('a fader that is dragged in the drawing comes back with one undo', async ({
   await page.getByRole('button', { name: 'Redo' }).click();
   await expect(figure).toHaveValue(/^−(19|20)\.\d dB$/);
 
+  // Where the last drag ended the next one may end as well.
+  await page.mouse.move(...at(0));
+  await page.mouse.down();
+  await expect(figure).toHaveValue('0.0 dB');
+  await page.mouse.move(...at(-20));
+  await page.mouse.up();
+  await expect(figure).toHaveValue(/^−(19|20)\.\d dB$/);
+
   // So does one in the sheet.
   const range = fieldOf(desk, 'desk.ch3.fader');
   const track = await range.boundingBox();

@@ -78,9 +78,12 @@ function FaderHandle({
   hands: Hands;
 }) {
   const dragging = useRef(false);
+  const lastAt = useRef<number>();
+  const isTold = useRef(false);
   if (scene.locked.has(address)) return null;
 
   const setFrom = (event: PointerEvent) => {
+    lastAt.current = event.clientY;
     const target = event.currentTarget as SVGGraphicsElement;
     const matrix = target.getScreenCTM();
     if (!matrix) return;
@@ -88,6 +91,18 @@ function FaderHandle({
     const wanted = Math.round(faderGain((bottom - y) / (bottom - top)) * 10) / 10;
     const isAtUnity = !event.shiftKey && Math.abs(wanted) < DETENT;
     hands.send({ type: 'control.set', address, value: isAtUnity ? 0 : wanted });
+  };
+  const drag = (event: PointerEvent) => {
+    if (dragging.current && event.clientY !== lastAt.current) setFrom(event);
+  };
+  // Moves are told with the frame that shows them. The first of a frame is told at once, which leaves time for it.
+  const dragAtOnce = (event: PointerEvent) => {
+    if (isTold.current) return;
+    isTold.current = true;
+    requestAnimationFrame(() => {
+      isTold.current = false;
+    });
+    drag(event);
   };
   const end = () => {
     if (dragging.current) hands.send({ type: 'drag.end' });
@@ -107,9 +122,8 @@ function FaderHandle({
         hands.send({ type: 'drag.begin' });
         setFrom(event);
       }}
-      onPointerMove={(event) => {
-        if (dragging.current) setFrom(event);
-      }}
+      onPointerRawUpdate={dragAtOnce}
+      onPointerMove={drag}
       onPointerUp={end}
       onPointerCancel={end}
       onDblClick={() => hands.send({ type: 'control.reset', address })}

@@ -6,7 +6,8 @@ import {
   outputPlace,
   part,
 } from '../../../simulator/index.ts';
-import { levelText, sourceName } from '../../text/index.ts';
+import { type LevelScale, levelText, sourceName } from '../../text/index.ts';
+import { madeWhenChanged } from './drawn-when-changed.ts';
 import type { Scene } from './scene.ts';
 
 /** The level at every output, of all sources together and of the one that is followed. */
@@ -36,25 +37,33 @@ export function ReadOuts({ scene }: { scene: Scene }) {
 function OutputRow({ output, scene }: { output: Output; scene: Scene }) {
   const { solution, follow, scale } = scene;
   const place = outputPlace(output.id);
-  const read = (at: (place: string) => Level) =>
-    output.stereo
-      ? [
-          ['L', at(part(place, 'l'))],
-          ['R', at(part(place, 'r'))],
-        ]
-      : [['', at(place)]];
-  const cell = (legs: (string | Level)[][]) =>
-    legs.map(([leg, level]) => (
-      <span key={leg} class={level === undefined ? 'leg' : 'leg leg-level'}>
-        {leg !== '' && <abbr title={leg === 'L' ? 'left' : 'right'}>{leg}</abbr>}{' '}
-        {levelText(level as Level, 1, scale)}
-      </span>
-    ));
+  const legs: [leg: string, place: string][] = output.stereo
+    ? [
+        ['L', part(place, 'l')],
+        ['R', part(place, 'r')],
+      ]
+    : [['', place]];
+  const cell = (at: (place: string) => Level) =>
+    legs.map(([leg, where]) => <Leg key={leg} leg={leg} level={at(where)} scale={scale} />);
   return (
     <tr>
       <th scope="row">{output.label}</th>
-      <td>{cell(read((at) => levelAt(solution, at)))}</td>
-      <td>{cell(read((at) => levelOf(solution, follow, at)))}</td>
+      <td>{cell((where) => levelAt(solution, where))}</td>
+      <td>{cell((where) => levelOf(solution, follow, where))}</td>
     </tr>
   );
 }
+
+interface LegProps {
+  leg: string;
+  level: Level;
+  scale: LevelScale;
+}
+
+/** The level at one leg of an output. */
+const Leg = madeWhenChanged(({ leg, level, scale }: LegProps) => (
+  <span class={level === undefined ? 'leg' : 'leg leg-level'}>
+    {leg !== '' && <abbr title={leg === 'L' ? 'left' : 'right'}>{leg}</abbr>}{' '}
+    {levelText(level, 1, scale)}
+  </span>
+));
