@@ -97,7 +97,7 @@ function FaderHandle({
   };
   // Moves are told with the frame that shows them. The first of a frame is told at once, which leaves time for it.
   const dragAtOnce = (event: PointerEvent) => {
-    if (isTold.current) return;
+    if (!dragging.current || isTold.current) return;
     isTold.current = true;
     requestAnimationFrame(() => {
       isTold.current = false;

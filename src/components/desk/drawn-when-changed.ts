@@ -28,20 +28,19 @@ export const setWhenChanged = <Props extends Shown>(
 /** A view that is made anew only where one of its properties is another one. */
 export const madeWhenChanged = <Props extends object>(
   View: FunctionComponent<Props>,
-): ComponentType<Props> => shownWhen(View, () => false, '');
+): ComponentType<Props> => shownWhen(View);
 
 /** A view that is made anew where the scene asks for it, or any other property is another one. */
 function shownWhen<Props extends object>(
   View: FunctionComponent<Props>,
-  isOther: (before: Props, next: Props) => boolean,
-  judged = 'scene',
+  isOther?: (before: Props, next: Props) => boolean,
 ): ComponentType<Props> {
   return class ShownWhen extends Component<Props> {
     override shouldComponentUpdate(next: Readonly<Props>): boolean {
-      const names = Object.keys(next).filter((name) => name !== judged);
+      const names = Object.keys(next).filter((name) => !isOther || name !== 'scene');
       return (
         names.some((name) => Reflect.get(this.props, name) !== Reflect.get(next, name)) ||
-        isOther(this.props as Props, next)
+        isOther?.(this.props as Props, next) === true
       );
     }
 
