@@ -64,7 +64,7 @@ export function channelColumn(
     label,
     wires: [
       ...(kind === 'box-bus' ? [riser(rows, owner, kind, x)] : []),
-      ...(sends.length > 0 ? [afterWire(rows, owner, x)] : []),
+      ...(sends.length > 0 ? [{ ...afterWire(rows, owner, x), sends }] : []),
       ...pieces,
       ...run.wires,
       wire(goalPlace(setup, owner), kind, [{ x, y: rows.main }, goal.end]),

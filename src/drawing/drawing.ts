@@ -27,6 +27,8 @@ export interface WireLine {
   readonly points: readonly Point[];
   /** Whether it is there by a normal alone, without a cord. */
   readonly isNormal?: boolean;
+  /** The sends that are taken on it, where it leads to nothing else. */
+  readonly sends?: readonly SendCrossing[];
 }
 
 /** The mark of a stage on a wire: its control, where it has one, has the address of the place. */

@@ -41,7 +41,8 @@ export function stripColumn(shown: Shown, strip: Strip, x: number): Column {
   const run = runDown(owner, 'strip', own, start, endOf(shown, strip, assigns), x);
   const rowOf = (stage: Row['stage'] | undefined) => own.find((row) => row.stage === stage);
   const sends = sendsOf(shown, strip, x);
-  const after = afterWire(part(owner, type.taps.post), x, rowOf(type.taps.post), rows);
+  const post = type.taps.post;
+  const after = { ...afterWire(part(owner, post), x, rowOf(post), rows), sends };
   const direct = rowOf(type.directOut);
   return {
     ...bareColumn(owner, 'strip', x),

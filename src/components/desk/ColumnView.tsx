@@ -47,12 +47,7 @@ function Column({ column, scene, hands }: Props) {
         </text>
       )}
       {column.wires.map((wire) => (
-        <LitWire
-          key={`${wire.role} ${wire.place}`}
-          wire={wire}
-          scene={scene}
-          sends={wire.role === 'after' ? column.sends : undefined}
-        />
+        <LitWire key={`${wire.role} ${wire.place}`} wire={wire} scene={scene} />
       ))}
       {column.stages.map((stage) => (
         <StageSymbol key={stage.place} mark={stage} owner={owner} scene={scene} hands={hands} />

@@ -36,16 +36,7 @@ export function FaderSymbol({ slot, role, scene, hands }: Props) {
   return (
     <g>
       <rect class="slot" x={x - 3} y={top} width={6} height={bottom - top} rx={3} />
-      {MARKS.map((mark) => (
-        <line
-          key={mark}
-          class="tick"
-          x1={x + 8}
-          x2={x + 13}
-          y1={heightOf(mark)}
-          y2={heightOf(mark)}
-        />
-      ))}
+      <path class="tick" d={MARKS.map((mark) => `M${x + 8} ${heightOf(mark)}h5`).join('')} />
       {from !== top && (
         <>
           <path class={`wire wire-${role}`} d={`${lead}${back}`} />
@@ -105,8 +96,11 @@ function FaderHandle({
     drag(event);
   };
   const end = () => {
-    if (dragging.current) hands.send({ type: 'drag.end' });
+    if (!dragging.current) return;
     dragging.current = false;
+    hands.send({ type: 'drag.end' });
+    // Not before: what changes beside the drawing would hold up the hand, or move the page under it.
+    hands.open(owner);
   };
   return (
     <rect
@@ -118,7 +112,6 @@ function FaderHandle({
       onPointerDown={(event) => {
         event.currentTarget.setPointerCapture(event.pointerId);
         dragging.current = true;
-        hands.open(owner);
         hands.send({ type: 'drag.begin' });
         setFrom(event);
       }}

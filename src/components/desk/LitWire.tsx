@@ -1,5 +1,6 @@
 import { pickAt } from '../../../simulator/index.ts';
 import type { Point, SendCrossing, WireLine } from '../../drawing/drawing.ts';
+import { drawnWhenChanged } from './drawn-when-changed.ts';
 import type { Scene } from './scene.ts';
 
 const pathOf = (points: readonly Point[]) =>
@@ -11,26 +12,29 @@ export const lightWidth = (brightness: number): number => 1 + 4.5 * brightness;
 interface Props {
   wire: WireLine;
   scene: Scene;
-  /** The sends that are taken on it, where it leads to nothing else. */
-  sends?: readonly SendCrossing[] | undefined;
 }
 
 /** A wire, and on it the light of the followed source, the wider the louder. */
-export function LitWire({ wire, scene, sends }: Props) {
+export const LitWire = drawnWhenChanged<Props>(Wire, ({ wire }) => wire);
+
+function Wire({ wire, scene }: Props) {
+  const { place, sends } = wire;
   const d = pathOf(wire.points);
-  const { isSilent } = scene.light(wire.place);
-  // A source is followed to wherever it stands; what is traced to an output is lit where it goes on.
-  const places =
-    sends && scene.followed.kind !== 'source' ? takenAfter(scene, sends) : [wire.place];
+  const { isSilent } = scene.light(place);
   return (
     <g>
       <path
         class={`wire wire-${wire.role}${wire.isNormal ? ' wire-normal' : ''}${isSilent ? ' wire-silent' : ''}`}
         d={d}
       />
-      {places.map((place) => (
-        <Light key={place} d={d} place={place} scene={scene} />
-      ))}
+      {/* A source is followed to wherever it stands; what is traced to an output is lit where it goes on. */}
+      {sends && scene.followed.kind !== 'source' ? (
+        takenAfter(scene, sends).map((send) => (
+          <Light key={send} d={d} place={send} scene={scene} />
+        ))
+      ) : (
+        <Light d={d} place={place} scene={scene} />
+      )}
     </g>
   );
 }
@@ -67,4 +71,4 @@ export function Light({ d, place, scene }: { d: string; place: string; scene: Sc
 }
 
 /** A straight line as the path of a wire. */
-export const line = (from: Point, to: Point): string => pathOf([from, to]);
+export const line = (...ends: readonly [Point, Point]): string => pathOf(ends);

@@ -37,11 +37,10 @@ function shownWhen<Props extends object>(
 ): ComponentType<Props> {
   return class ShownWhen extends Component<Props> {
     override shouldComponentUpdate(next: Readonly<Props>): boolean {
-      const names = Object.keys(next).filter((name) => !isOther || name !== 'scene');
-      return (
-        names.some((name) => Reflect.get(this.props, name) !== Reflect.get(next, name)) ||
-        isOther?.(this.props as Props, next) === true
-      );
+      for (const name in next) {
+        if ((!isOther || name !== 'scene') && this.props[name] !== next[name]) return true;
+      }
+      return isOther?.(this.props as Props, next) === true;
     }
 
     override render() {

@@ -39,7 +39,8 @@ export function laterView<Props extends object>(
     });
     const place = useRef<HTMLDivElement>(null);
     const first = useRef(props);
-    const isAlive = useRef(false);
+    /** What its view was shown with last; nothing as long as it did not come to life. */
+    const shown = useRef<{ readonly View: ComponentType<Props>; readonly props: Props }>();
     const isAsRendered = useRef(true);
     isAsRendered.current &&= areAlike(first.current, props);
     const View = later.there ?? (isAsRendered.current ? undefined : Meanwhile);
@@ -48,11 +49,12 @@ export function laterView<Props extends object>(
       if (!place.current) return;
       // Where nobody would miss it, what the server rendered stays until there is something better.
       const isCleared = View !== undefined || what !== undefined;
-      if (!isAlive.current && !isAsRendered.current && isCleared) place.current.replaceChildren();
-      if (!View) return;
-      const show = isAlive.current ? render : hydrate;
+      const last = shown.current;
+      if (!last && !isAsRendered.current && isCleared) place.current.replaceChildren();
+      if (!View || (last?.View === View && areAlike(last.props, props))) return;
+      const show = last ? render : hydrate;
       show(<View {...props} />, place.current);
-      isAlive.current = true;
+      shown.current = { View, props };
     });
     useEffect(() => {
       const element = place.current;

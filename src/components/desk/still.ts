@@ -18,17 +18,16 @@ export function looksAlike(drawn: object, before: Scene, after: Scene): boolean 
   if (before === after) return true;
   if (!isOfOneDesk(before, after) || routingOf(before.setup) !== routingOf(after.setup))
     return false;
-  const addresses = addressesIn(drawn);
-  const isChosen = ({ selected }: Scene) => selected !== undefined && addresses.has(selected);
+  const outs = addressesIn(drawn);
+  const isChosen = ({ selected }: Scene) => selected !== undefined && outs.has(selected);
   if (before.selected !== after.selected && (isChosen(before) || isChosen(after))) return false;
-  for (const address of addresses) {
+  for (const [address, out] of outs) {
     if (controlValue(before.setup, address) !== controlValue(after.setup, address)) return false;
     if (isPlace(before, address)) {
       const [was, is] = [before.light(address), after.light(address)];
       if (was.brightness !== is.brightness || was.copies !== is.copies) return false;
       if (was.isLoop !== is.isLoop || was.isSilent !== is.isSilent) return false;
     }
-    const out = part(address, 'out');
     if (isPlace(before, out) && levelAt(before.solution, out) !== levelAt(after.solution, out)) {
       return false;
     }
@@ -81,24 +80,28 @@ export function routingOf({ rig, board }: Setup): string {
   return routing;
 }
 
-const known = new WeakMap<object, ReadonlySet<Address>>();
+const known = new WeakMap<object, ReadonlyMap<Address, Address>>();
 
-/** All addresses in something that is drawn, wherever they stand in it, and the places of its inserts. */
-function addressesIn(drawn: object): ReadonlySet<Address> {
+/**
+ * All addresses in something that is drawn, wherever they stand in it, and the places of its inserts; each
+ * with the place where that would leave, if it is an owner.
+ */
+function addressesIn(drawn: object): ReadonlyMap<Address, Address> {
   const before = known.get(drawn);
   if (before) return before;
-  const found = new Set<Address>();
+  const outs = new Map<Address, Address>();
+  const add = (address: Address) => outs.set(address, part(address, 'out'));
   const gather = (value: unknown): void => {
     if (typeof value === 'string') {
-      if (value.includes('.')) found.add(value);
+      if (value.includes('.')) add(value);
     } else if (typeof value === 'object' && value !== null) {
       for (const inner of Object.values(value)) gather(inner);
     }
   };
   gather(drawn);
-  for (const address of [...found]) {
-    for (const name of ['insert', 'insert.send', 'insert.return']) found.add(part(address, name));
+  for (const address of [...outs.keys()]) {
+    for (const name of ['insert', 'insert.send', 'insert.return']) add(part(address, name));
   }
-  known.set(drawn, found);
-  return found;
+  known.set(drawn, outs);
+  return outs;
 }
