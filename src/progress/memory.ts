@@ -140,21 +140,37 @@ export class Memory {
     });
   }
 
-  /** Counts an attempt, and sees to when its concept comes back. @returns whether it is the first pass of all. */
-  attempted(name: TaskName, outcome: Outcome): Promise<{ readonly isFirstPass: boolean }> {
-    return this.#changed(async (transaction, now) => {
-      const all = await readAll(transaction, 'tasks', now);
-      const before = all.find(({ id }) => id === name.id) ?? newRecord(name);
-      const { writer } = await readBooks(transaction, this.#input.newName);
+  /**
+   * Counts an attempt, and sees to when its concept comes back.
+   *
+   * @param at when it was made, if that was before now; one that is kept already is not counted again.
+   * @returns whether it is the first pass of all.
+   */
+  attempted(
+    name: TaskName,
+    outcome: Outcome,
+    at?: Moment,
+  ): Promise<{ readonly isFirstPass: boolean }> {
+    return this.#changed(async (transaction, clock) => {
+      const now = at ?? clock;
+      // In few steps, and nothing read but what it needs: the page may be left the moment after.
+      const [{ writer }, before = newRecord(name), review] = await Promise.all([
+        readBooks(transaction, this.#input.newName),
+        readRecord(transaction, 'tasks', name.id, now),
+        readRecord(transaction, 'reviews', name.concept, now),
+      ]);
+      if (before.last?.at === at && at !== undefined) return { isFirstPass: false };
       const after = withAttempt(underName(before, name), outcome, now, writer);
-      await writeRecord(transaction, 'tasks', after);
-      const review = await readRecord(transaction, 'reviews', name.concept, now);
       const wasPassed = before.passedAt !== undefined;
       const attempt = { ...outcome, concept: name.concept, at: now, wasPassed };
       const next = afterAttempt(review, attempt);
-      if (next && next !== review) await writeRecord(transaction, 'reviews', next);
-      const isFirstPass =
-        after.passedAt !== undefined && all.every((one) => one.passedAt === undefined);
+      await Promise.all([
+        writeRecord(transaction, 'tasks', after),
+        next && next !== review && writeRecord(transaction, 'reviews', next),
+      ]);
+      if (wasPassed || after.passedAt === undefined) return { isFirstPass: false };
+      const all = await readAll(transaction, 'tasks', now);
+      const isFirstPass = all.every(({ id, passedAt }) => id === name.id || passedAt === undefined);
       return { isFirstPass };
     });
   }

@@ -39,7 +39,8 @@ export const draftSchema = z.strictObject({
 });
 export type Draft = z.output<typeof draftSchema>;
 
-const lastSchema = z.strictObject({
+/** What came of an attempt, and when it was made. */
+export const lastSchema = z.strictObject({
   at: moment,
   /** From 0 to 1. */
   score: share,
@@ -71,7 +72,14 @@ export const taskRecordSchema = z.strictObject({
 export type TaskRecord = z.output<typeof taskRecordSchema>;
 
 /** What the course says of a task: all that a record needs to begin with. */
-export type TaskName = Pick<TaskRecord, 'id' | 'kind' | 'revision' | 'concept' | 'unit'>;
+export const taskNameSchema = z.pick(taskRecordSchema, {
+  id: true,
+  kind: true,
+  revision: true,
+  concept: true,
+  unit: true,
+});
+export type TaskName = z.output<typeof taskNameSchema>;
 
 /** The record of a task of which nothing is kept yet. */
 export const newRecord = ({ id, kind, revision, concept, unit }: TaskName): TaskRecord => ({

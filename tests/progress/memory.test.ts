@@ -56,6 +56,17 @@ describe('a memory', () => {
     expect([total(record?.attempts ?? {}), total(record?.hints ?? {})]).toEqual([2, 1]);
   });
 
+  test('counts one that was noted when it was made, and counts it once', async () => {
+    const memory = await openTab();
+    const made = now - 5;
+    await memory.attempted(NAME, PASSED, made);
+    expect(await memory.attempted(NAME, PASSED, made)).toEqual({ isFirstPass: false });
+    const record = await memory.task(NAME.id);
+    expect(total(record?.attempts ?? {})).toBe(1);
+    expect(record?.passedAt).toBe(made);
+    expect(record?.last?.at).toBe(made);
+  });
+
   test('tells the first pass of all, once', async () => {
     const memory = await openTab();
     expect(await memory.attempted(NAME, FAILED)).toEqual({ isFirstPass: false });

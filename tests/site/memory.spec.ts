@@ -92,6 +92,26 @@ test.describe('a reload in the middle', () => {
     await expect(form.locator('input:checked')).toHaveCount(0);
   });
 
+  test('an attempt counts though the page is left in the very moment', async ({ page }) => {
+    await openTask(page, 'Quiz', quiz.id);
+    await answerFirst(page, false);
+    const form = page.locator(`form#${QUESTION}`);
+    await form.locator(`input[value="${optionOf(question as Question, true)}"]`).check();
+    await Promise.all([
+      page.waitForEvent('load'),
+      form.getByRole('button', { name: 'Check', exact: true }).evaluate((button) => {
+        (button as HTMLButtonElement).click();
+        location.reload();
+      }),
+    ]);
+    // What the page before did not come to, this one does.
+    await openTask(page, 'Quiz', quiz.id);
+    await expect(form).toContainText('2 attempts');
+    const record = await stored(page, 'tasks', QUESTION);
+    expect(Object.values(record?.attempts ?? {})).toEqual([2]);
+    expect(record?.passedAt).toBeDefined();
+  });
+
   for (const kind of ['predict', 'outputs', 'order'] as const) {
     test(`an answer to a question of the kind ${kind} comes back as it was given`, async ({
       page,

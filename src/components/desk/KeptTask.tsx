@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
 import {
   markAnswer,
   type Question,
@@ -40,7 +40,8 @@ export function KeptTask({ name, seed, task, running, pristine, onTakeUp, back }
 
   // What was checked before this code was there is told as well.
   const told = useRef<{ hints: number; judged: typeof judged }>({ hints: 0, judged: undefined });
-  useEffect(() => {
+  // Before the verdict is painted: the page may be left as soon as it can be read.
+  useLayoutEffect(() => {
     if (told.current.judged === judged || !judged) return;
     told.current.judged = judged;
     void tellAttempt(name, { passed: judged.passed, score: judged.score, isAided });

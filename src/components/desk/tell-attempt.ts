@@ -1,4 +1,4 @@
-import { askToStay } from '../../progress/browser-memory.ts';
+import { askToStay, noted } from '../../progress/browser-memory.ts';
 import type { Outcome } from '../../progress/change-record.ts';
 import type { TaskName } from '../../progress/task-record.ts';
 import { theMemory } from './use-keeping.ts';
@@ -8,8 +8,13 @@ import { theMemory } from './use-keeping.ts';
  * what is kept: from then on there is something to lose. What is not kept is told where drafts are.
  */
 export async function tellAttempt(name: TaskName, outcome: Outcome): Promise<void> {
+  const attempt = { name, made: { ...outcome, at: Date.now() } };
+  // It is opened before the note is made, so that what it finds noted is not this.
+  const opening = theMemory();
+  noted.add(attempt);
   try {
-    const told = await (await theMemory())?.attempted(name, outcome);
+    const told = await (await opening)?.attempted(name, outcome, attempt.made.at);
+    noted.remove(attempt);
     if (told?.isFirstPass) await askToStay();
   } catch {
     // The same refusal meets the draft, and the learner is told there.

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef } from 'preact/hooks';
+import { useLayoutEffect, useMemo, useRef } from 'preact/hooks';
 import {
   fromDraft,
   type Hunt,
@@ -27,7 +27,7 @@ export function KeptHunt({ hunt, snapshot, onTakeUp }: Props) {
   const isOver = snapshot.matches('found') || snapshot.matches('debriefing');
   // Each hunt is one attempt. One that is taken up when it was over has been counted.
   const isCounted = useRef(false);
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (!isOver || isCounted.current) return;
     isCounted.current = true;
     const { isFound, score } = scoreHunt(hunt, steps);
