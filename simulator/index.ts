@@ -148,7 +148,7 @@ export {
 export type { Headroom } from './solve/headroom.ts';
 export { clippingStages, firstToClip, headroomAt, peakAt } from './solve/headroom.ts';
 export type { Level } from './solve/levels.ts';
-export { levelAt, levelOf } from './solve/levels.ts';
+export { levelAt, levelOf, levelsFrom } from './solve/levels.ts';
 export type { Loop } from './solve/loop.ts';
 export type { NoiseShare } from './solve/noise.ts';
 export { noiseAt, noiseShares } from './solve/noise.ts';

@@ -58,9 +58,15 @@ export class Columns {
   }
 
   /** Power of all that stands at a row, relative to that of 0 dBu. */
-  powerOf(row: Row): number {
+  powerOf({ columns, transfers }: Row): number {
     let sum = 0;
-    for (const power of this.powersOf(row).values()) sum += totalOf(power, this.#spread);
+    columns.forEach((column, index) => {
+      const through = powerThrough(transfers[index] ?? 0);
+      if (through === 0) return;
+      for (const [, power] of this.#sharesOf(column)) {
+        sum += totalOf(multiplyPowers(power, through), this.#spread);
+      }
+    });
     return sum;
   }
 

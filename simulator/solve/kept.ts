@@ -19,7 +19,9 @@ export function keptFrom(circuit: Circuit, before: Solution): Kept | undefined {
   const isApart = before.order.length === stages.length;
   let isInOrder = true;
   circuit.stages.forEach((stage, index) => {
-    const [known, into, intoBefore] = [stages[index], circuit.wires[index], wires[index]];
+    const known = stages[index];
+    const into = circuit.wires[index];
+    const intoBefore = wires[index];
     if (stage === known && into === intoBefore) return;
     if (!known || !into || !intoBefore) return;
     if (stage === known && alike(into, intoBefore, sameWire)) return;

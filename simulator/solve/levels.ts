@@ -28,14 +28,20 @@ export function levelAt({ circuit, rows, columns }: Solution, place: Address): L
  * @param source a track (both sides where it is stereo) or one signal.
  * @throws RangeError when there is no such source or place.
  */
-export function levelOf(solution: Solution, source: string, place: Address): Level {
+export const levelOf = (solution: Solution, source: string, place: Address): Level =>
+  levelsFrom(solution, source)(place);
+
+/** Like {@link levelOf}, for many places. */
+export function levelsFrom(solution: Solution, source: string): (place: Address) => Level {
   const { circuit, rows, columns } = solution;
   const sought = signalsNamed(circuit, source).map((signal) => circuit.signals.indexOf(signal));
-  let power = 0;
-  for (const stage of stagesOf(circuit, place)) {
-    const row = rows[stage];
-    if (!row) return undefined;
-    for (const signal of sought) power += columns.powerOfSignal(row, signal);
-  }
-  return levelOfPower(power);
+  return (place) => {
+    let power = 0;
+    for (const stage of stagesOf(circuit, place)) {
+      const row = rows[stage];
+      if (!row) return undefined;
+      for (const signal of sought) power += columns.powerOfSignal(row, signal);
+    }
+    return levelOfPower(power);
+  };
 }

@@ -42,15 +42,17 @@ function waysFrom({ circuit: { stages, wires }, order }: Solution, birth: number
     if (stages[stage]?.law.kind === 'decorrelator' && stage !== birth) return 0;
     return ways[stage] ?? 0;
   };
-  const comingTo = (stage: number, counts: (from: number) => boolean) =>
-    (wires[stage] ?? []).reduce(
-      (sum, { from, ratio }) => sum + (ratio !== 0 && counts(from) ? begun(from) : 0),
-      0,
-    );
+  const comingTo = (stage: number, ring: readonly number[] | undefined) => {
+    let sum = 0;
+    for (const { from, ratio } of wires[stage] ?? []) {
+      if (ratio !== 0 && !ring?.includes(from)) sum += begun(from);
+    }
+    return sum;
+  };
   for (const component of order) {
     const isRing = component.length > 1;
     for (const stage of component) {
-      const many = comingTo(stage, (from) => !(isRing && component.includes(from)));
+      const many = comingTo(stage, isRing ? component : undefined);
       ways[stage] = stage === birth ? 1 : Math.min(MOST_COPIES, many);
     }
     // Within a ring each stage passes on what has come in, and none of what has been round.

@@ -3,7 +3,7 @@ import {
   copiesOf,
   type Level,
   levelAt,
-  levelOf,
+  levelsFrom,
   levelsToward,
   SILENCE,
   type Solution,
@@ -76,11 +76,12 @@ export function lightOf(solution: Solution, followed: Followed): Light {
 function levelsOf(solution: Solution, followed: Followed): (place: Address) => Level {
   switch (followed.kind) {
     case 'source':
-      return (place) => levelOf(solution, followed.source, place);
+      return levelsFrom(solution, followed.source);
     case 'output':
       return levelsToward(solution, followed.output);
-    case 'way':
-      return (place) =>
-        followed.places.has(place) ? levelOf(solution, followed.source, place) : SILENCE;
+    case 'way': {
+      const level = levelsFrom(solution, followed.source);
+      return (place) => (followed.places.has(place) ? level(place) : SILENCE);
+    }
   }
 }
