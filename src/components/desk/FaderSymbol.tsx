@@ -100,7 +100,7 @@ function FaderHandle({
     dragging.current = false;
     hands.send({ type: 'drag.end' });
     // Not before: what changes beside the drawing would hold up the hand, or move the page under it.
-    hands.open(owner);
+    if (scene.selected !== owner) hands.open(owner);
   };
   return (
     <rect
