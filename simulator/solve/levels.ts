@@ -31,7 +31,7 @@ export function levelAt({ circuit, rows, columns }: Solution, place: Address): L
 export const levelOf = (solution: Solution, source: string, place: Address): Level =>
   levelsFrom(solution, source)(place);
 
-/** Like {@link levelOf}, for many places. */
+/** Like {@link levelOf}, for many places: it throws at once when there is no such source. */
 export function levelsFrom(solution: Solution, source: string): (place: Address) => Level {
   const { circuit, rows, columns } = solution;
   const sought = signalsNamed(circuit, source).map((signal) => circuit.signals.indexOf(signal));

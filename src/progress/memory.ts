@@ -22,6 +22,7 @@ import {
   type Transaction,
   writeRecord,
 } from './database.ts';
+import { forget } from './forget.ts';
 import { afterAttempt } from './review.ts';
 import { recordName } from './stored-record.ts';
 import { type NumberedAside, readAside, takeBack, takeIn } from './take-in.ts';
@@ -159,7 +160,7 @@ export class Memory {
         readRecord(transaction, 'tasks', name.id, now),
         readRecord(transaction, 'reviews', name.concept, now),
       ]);
-      if (before.last?.at === at && at !== undefined) return { isFirstPass: false };
+      if (at !== undefined && before.last?.at === at) return { isFirstPass: false };
       const after = withAttempt(underName(before, name), outcome, now, writer);
       const wasPassed = before.passedAt !== undefined;
       const attempt = { ...outcome, concept: name.concept, at: now, wasPassed };
@@ -207,29 +208,13 @@ export class Memory {
     });
   }
 
-  /**
-   * Forgets tasks, and concepts of which no task is left that was passed; or everything but what is set aside.
-   *
-   * @returns what was forgotten, for {@link take} to bring back.
-   */
+  /** Forgets as {@link forget} does. @returns what was forgotten, for {@link take} to bring back. */
   reset(what: readonly string[] | 'everything'): Promise<Everything> {
     return this.#changed(async (transaction, now) => {
-      const tasks = await readAll(transaction, 'tasks', now);
-      const isForgotten = ({ id }: TaskRecord) => what === 'everything' || what.includes(id);
-      const forgotten = tasks.filter(isForgotten);
-      const left = tasks.filter((one) => !isForgotten(one) && one.passedAt !== undefined);
-      const held = new Set(left.map(({ concept }) => concept));
-      const touched = new Set(forgotten.map(({ concept }) => concept));
-      const reviews = (await readAll(transaction, 'reviews', now)).filter(
-        ({ concept }) => what === 'everything' || (touched.has(concept) && !held.has(concept)),
-      );
-      const benches = what === 'everything' ? await readAll(transaction, 'benches', now) : [];
-      for (const { id } of forgotten) await transaction.objectStore('tasks').delete(id);
-      for (const { concept } of reviews) await transaction.objectStore('reviews').delete(concept);
-      for (const { room } of benches) await transaction.objectStore('benches').delete(room);
+      const forgotten = await forget(transaction, what, now);
       const books = await readBooks(transaction, this.#input.newName);
       await writeBooks(transaction, { ...books, writer: this.#input.newName() });
-      return { tasks: forgotten, reviews, benches };
+      return forgotten;
     });
   }
 

@@ -9,8 +9,8 @@ const PORT = 4399;
 /** By how much the processor is slowed down, so that a fast machine stands for a phone. */
 const SLOWER = 4;
 const MOVES = 60;
-/** Sweeps of each desk. What else the machine does can only make one slower. */
-const SWEEPS = 5;
+/** Sweeps of each desk, since one alone goes by what else the machine does at the time. */
+export const SWEEPS = 5;
 
 /** A desk to sweep: the page, the selector of the desk, and which of its faders is taken. */
 export interface SweptPage {
