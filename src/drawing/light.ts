@@ -16,15 +16,18 @@ export const BRIGHTEST_DBU = 10;
 /** How a wire looks: 0 is unlit, 1 as bright and thick as it gets; `unknown` where an unstable loop reaches. */
 export type Brightness = number | 'unknown';
 
+/** Steps of brightness: finer ones are not told apart by eye, and a wire would be drawn anew for each. */
+const STEPS = 20;
+
 /**
  * Brightness of a level: by the square of where its dB lie between the dimmest and the brightest, so that
- * usual levels are told apart. Silence is 0.
+ * usual levels are told apart, to the nearest step. Silence is 0, and nothing else is.
  */
 export function brightnessOf(level: Level): Brightness {
   if (level === undefined) return 'unknown';
   if (level === -Infinity) return 0;
-  const share = (level - DIMMEST_DBU) / (BRIGHTEST_DBU - DIMMEST_DBU);
-  return Math.min(1, Math.max(0.04, share)) ** 2;
+  const share = Math.max(0, level - DIMMEST_DBU) / (BRIGHTEST_DBU - DIMMEST_DBU);
+  return Math.min(STEPS, Math.max(1, Math.round(STEPS * share ** 2))) / STEPS;
 }
 
 /** What is lit: a source forwards, all that comes to an output backwards, or the source on one way alone. */

@@ -72,8 +72,8 @@ test('solo in place and before the fader by keyboard: the others are cut, or onl
   page,
 }) => {
   const desk = await openRoom(page, '/bench/split-desk/');
-  await page.locator('#bench-follow').focus();
-  await chooseOption(page.locator('#bench-follow'), 'alto');
+  await page.getByLabel('Follow').focus();
+  await chooseOption(page.getByLabel('Follow'), 'alto');
   await chooseOption(ownerSelect(desk), 'desk.ch4');
   const solo = page.locator('button[data-address="desk.ch4.solo"]');
   await pressButton(solo);

@@ -121,7 +121,7 @@ test('a new hunt has an address of its own; a damaged one says what is wrong wit
   page,
 }) => {
   await openHunt(page, { level: 1, seed: 'k7x2' });
-  await page.getByLabel('Level', { exact: true }).selectOption('3');
+  await page.getByRole('combobox', { name: 'Level', exact: true }).selectOption('3');
   await expect(page).toHaveURL(/#hunt=1\.3\.[a-z0-9]{6}$/);
   await page.goto('/fault-hunt/#hunt=1.9.abc');
   await expect(page.getByRole('alert')).toContainText('expected a level from 1 to 5');

@@ -28,7 +28,7 @@ test('the unit of levels is chosen by keyboard, for read-outs, ways, meters and 
   const rig = netLoft();
   const level = levelAt(simulate({ rig, board: {} }), part(outputPlace('capture'), 'l'));
   for (const unit of ['dBFS', 'V', 'dBV'] as const) {
-    await chooseOption(page.locator('#bench-unit'), unit);
+    await chooseOption(page.getByLabel('Levels in'), unit);
     const text = levelText(level, 1, scaleIn(rig, unit));
     await expect(page.locator('.read-outs .leg').first()).toContainText(text);
     await expect(page.locator('.meter-figures').first()).toContainText(text);

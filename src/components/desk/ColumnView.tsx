@@ -3,18 +3,15 @@ import type { Column as ColumnMark } from '../../drawing/drawing.ts';
 import { ROOM_FOR, shortened, shortOwner } from '../../drawing/names.ts';
 import { feedInto, goalFrom, jointName } from '../../drawing/patch.ts';
 import { levelText } from '../../text/index.ts';
-import { AssignSymbol } from './AssignSymbol.tsx';
 import { ChoiceSymbol } from './ChoiceSymbol.tsx';
+import { ColumnMarks } from './ColumnMarks.tsx';
 import { drawnWhenChanged } from './drawn-when-changed.ts';
 import { FaderSymbol } from './FaderSymbol.tsx';
 import { InsertSymbol } from './InsertSymbol.tsx';
 import { LitWire } from './LitWire.tsx';
 import { PathSwitchSymbol } from './PathSwitchSymbol.tsx';
-import { SendSymbol } from './SendSymbol.tsx';
 import { SideJackSymbol } from './SideJackSymbol.tsx';
-import { StageSymbol } from './StageSymbol.tsx';
 import type { Hands, Scene } from './scene.ts';
-import { ToggleSymbol } from './ToggleSymbol.tsx';
 
 interface Props {
   column: ColumnMark;
@@ -49,9 +46,6 @@ function Column({ column, scene, hands }: Props) {
       {column.wires.map((wire) => (
         <LitWire key={`${wire.role} ${wire.place}`} wire={wire} scene={scene} />
       ))}
-      {column.stages.map((stage) => (
-        <StageSymbol key={stage.place} mark={stage} owner={owner} scene={scene} hands={hands} />
-      ))}
       {column.inserts.map((insert) => (
         <InsertSymbol
           key={insert.owner}
@@ -70,15 +64,7 @@ function Column({ column, scene, hands }: Props) {
           hands={hands}
         />
       ))}
-      {column.sends.map((send) => (
-        <SendSymbol key={send.address} send={send} scene={scene} hands={hands} />
-      ))}
-      {column.assigns.map((assign) => (
-        <AssignSymbol key={assign.address} assign={assign} scene={scene} hands={hands} />
-      ))}
-      {column.toggles.map((toggle) => (
-        <ToggleSymbol key={toggle.address} mark={toggle} scene={scene} hands={hands} />
-      ))}
+      <ColumnMarks column={column} scene={scene} hands={hands} />
       {column.choices.map((choice) => (
         <ChoiceSymbol key={choice.address} mark={choice} scene={scene} hands={hands} />
       ))}

@@ -6,12 +6,11 @@ import {
   outputPlace,
   type Rig,
 } from '../../../simulator/index.ts';
-import { LEVEL_UNITS, type LevelUnit } from '../../text/index.ts';
 import { madeWhenChanged } from './drawn-when-changed.ts';
 import { laterView } from './later-view.tsx';
-import { chooseLevelUnit } from './level-unit.ts';
 import type { RefusalProps } from './RefusalWord.tsx';
 import type { Scene } from './scene.ts';
+import { UnitChoice } from './UnitChoice.tsx';
 import type { RunningBoard } from './use-board.ts';
 
 const RefusalWord = laterView(
@@ -55,12 +54,11 @@ export function DeskBar(props: Props) {
     <div class="desk-bar">
       <Follow
         rig={setup.rig}
-        id={`${scene.id}-follow`}
         value={back ? `${BACK}${back.id}` : scene.follow}
         onFollow={onFollow}
         onFollowBack={onFollowBack}
       />
-      <UnitChoice id={`${scene.id}-unit`} unit={scene.scale.unit} />
+      <UnitChoice unit={scene.scale.unit} />
       <span class="desk-bar-group">
         <button type="button" disabled={past.length === 0} onClick={() => send({ type: 'undo' })}>
           Undo
@@ -80,17 +78,13 @@ export function DeskBar(props: Props) {
 
 interface FollowProps extends Pick<Props, 'onFollow' | 'onFollowBack'> {
   rig: Rig;
-  id: string;
   value: string;
 }
 
-const Follow = madeWhenChanged(({ rig, id, value, onFollow, onFollowBack }: FollowProps) => (
-  <>
-    <label for={id}>
-      <span class="followed-key" aria-hidden="true" /> Follow
-    </label>
+const Follow = madeWhenChanged(({ rig, value, onFollow, onFollowBack }: FollowProps) => (
+  <label>
+    <span class="followed-key" aria-hidden="true" /> Follow
     <select
-      id={id}
       value={value}
       onChange={({ currentTarget: { value: wanted } }) => {
         if (wanted.startsWith(BACK)) onFollowBack(wanted.slice(BACK.length));
@@ -112,20 +106,5 @@ const Follow = madeWhenChanged(({ rig, id, value, onFollow, onFollowBack }: Foll
         ))}
       </optgroup>
     </select>
-  </>
-));
-
-const UnitChoice = madeWhenChanged(({ id, unit }: { id: string; unit: LevelUnit }) => (
-  <>
-    <label for={id}>Levels in</label>
-    <select
-      id={id}
-      value={unit}
-      onChange={({ currentTarget }) => chooseLevelUnit(currentTarget.value as LevelUnit)}
-    >
-      {LEVEL_UNITS.map((one) => (
-        <option key={one}>{one}</option>
-      ))}
-    </select>
-  </>
+  </label>
 ));

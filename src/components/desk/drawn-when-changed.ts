@@ -1,4 +1,4 @@
-import { Component, type ComponentType, type FunctionComponent, h } from 'preact';
+import type { Component, FunctionComponent } from 'preact';
 import type { Scene } from './scene.ts';
 import { looksAlike, standsAlike } from './still.ts';
 
@@ -15,36 +15,33 @@ interface Shown {
 export const drawnWhenChanged = <Props extends Shown>(
   View: FunctionComponent<Props>,
   drawnOf: (props: Props) => object,
-): ComponentType<Props> =>
+): FunctionComponent<Props> =>
   shownWhen(View, (before, next) => !looksAlike(drawnOf(next), before.scene, next.scene));
 
 /** A part of the sheet that is made anew only where one of its controls, or a cord, stands elsewhere than before. */
 export const setWhenChanged = <Props extends Shown>(
   View: FunctionComponent<Props>,
   addressesOf: (props: Props) => readonly string[],
-): ComponentType<Props> =>
+): FunctionComponent<Props> =>
   shownWhen(View, (before, next) => !standsAlike(addressesOf(next), before.scene, next.scene));
 
 /** A view that is made anew only where one of its properties is another one. */
 export const madeWhenChanged = <Props extends object>(
   View: FunctionComponent<Props>,
-): ComponentType<Props> => shownWhen(View);
+): FunctionComponent<Props> => shownWhen(View);
 
 /** A view that is made anew where the scene asks for it, or any other property is another one. */
 function shownWhen<Props extends object>(
   View: FunctionComponent<Props>,
   isOther?: (before: Props, next: Props) => boolean,
-): ComponentType<Props> {
-  return class ShownWhen extends Component<Props> {
-    override shouldComponentUpdate(next: Readonly<Props>): boolean {
+): FunctionComponent<Props> {
+  return function ShownWhen(this: Component<Props>, props) {
+    this.shouldComponentUpdate ??= (next) => {
       for (const name in next) {
         if ((!isOther || name !== 'scene') && this.props[name] !== next[name]) return true;
       }
       return isOther?.(this.props as Props, next) === true;
-    }
-
-    override render() {
-      return h(View, this.props as Props & { children?: undefined });
-    }
+    };
+    return View(props);
   };
 }

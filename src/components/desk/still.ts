@@ -16,13 +16,11 @@ import type { Scene } from './scene.ts';
  */
 export function looksAlike(drawn: object, before: Scene, after: Scene): boolean {
   if (before === after) return true;
-  if (!isOfOneDesk(before, after) || routingOf(before.setup) !== routingOf(after.setup))
-    return false;
   const outs = addressesIn(drawn);
+  if (!standsAlike(outs.keys(), before, after)) return false;
   const isChosen = ({ selected }: Scene) => selected !== undefined && outs.has(selected);
   if (before.selected !== after.selected && (isChosen(before) || isChosen(after))) return false;
   for (const [address, out] of outs) {
-    if (controlValue(before.setup, address) !== controlValue(after.setup, address)) return false;
     if (isPlace(before, address)) {
       const [was, is] = [before.light(address), after.light(address)];
       if (was.brightness !== is.brightness || was.copies !== is.copies) return false;
@@ -35,22 +33,22 @@ export function looksAlike(drawn: object, before: Scene, after: Scene): boolean 
   return true;
 }
 
-/** Whether the fields of controls and of output jacks stand as they did, so that they need not be made anew. */
-export function standsAlike(addresses: readonly Address[], before: Scene, after: Scene): boolean {
-  return (
-    before.setup.rig === after.setup.rig &&
-    before.id === after.id &&
-    before.locked === after.locked &&
-    before.start === after.start &&
-    addresses.every(
-      (address) => controlValue(before.setup, address) === controlValue(after.setup, address),
-    ) &&
-    routingOf(before.setup) === routingOf(after.setup)
-  );
+/**
+ * Whether controls, and output jacks, stand as they did on the same desk, so that what shows nothing else need not
+ * be made anew. Cords, and all switches, count as if they stood at each of them.
+ */
+export function standsAlike(addresses: Iterable<Address>, before: Scene, after: Scene): boolean {
+  if (!isOfOneDesk(before, after)) return false;
+  for (const address of addresses) {
+    if (controlValue(before.setup, address) !== controlValue(after.setup, address)) return false;
+  }
+  return routingOf(before.setup) === routingOf(after.setup);
 }
 
 const isOfOneDesk = (before: Scene, after: Scene): boolean =>
   before.setup.rig === after.setup.rig &&
+  before.id === after.id &&
+  before.start === after.start &&
   before.followed === after.followed &&
   before.locked === after.locked &&
   before.scale === after.scale;

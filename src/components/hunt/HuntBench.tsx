@@ -1,8 +1,9 @@
 import { useMemo, useState } from 'preact/hooks';
 import { HUNT_LEVELS, InputError, type Rig } from '../../../simulator/index.ts';
 import { HUNT_FRAGMENT, type HuntChoice, huntLink, huntOfLink } from '../../share/hunt-link.ts';
-import { LEVEL_UNITS, type LevelUnit, levelOfHuntText, scaleIn } from '../../text/index.ts';
-import { chooseLevelUnit, useLevelUnit } from '../desk/level-unit.ts';
+import { levelOfHuntText, scaleIn } from '../../text/index.ts';
+import { useLevelUnit } from '../desk/level-unit.ts';
+import { UnitChoice } from '../desk/UnitChoice.tsx';
 import { useFragment } from '../desk/use-fragment.ts';
 import { HuntRoom } from './HuntRoom.tsx';
 
@@ -34,31 +35,23 @@ export function HuntBench({ rig }: { rig: Rig }) {
   return (
     <>
       <div class="desk-bar">
-        <label for="hunt-level">Level</label>
-        <select
-          id="hunt-level"
-          value={choice.level}
-          onChange={({ currentTarget }) => begin(Number(currentTarget.value))}
-        >
-          {HUNT_LEVELS.map((_, index) => (
-            <option key={index + 1} value={index + 1}>
-              {levelOfHuntText(index + 1)}
-            </option>
-          ))}
-        </select>
+        <label>
+          Level
+          <select
+            value={choice.level}
+            onChange={({ currentTarget }) => begin(Number(currentTarget.value))}
+          >
+            {HUNT_LEVELS.map((_, index) => (
+              <option key={index + 1} value={index + 1}>
+                {levelOfHuntText(index + 1)}
+              </option>
+            ))}
+          </select>
+        </label>
         <button type="button" onClick={() => begin(choice.level)}>
           Another hunt
         </button>
-        <label for="hunt-unit">Levels in</label>
-        <select
-          id="hunt-unit"
-          value={unit}
-          onChange={({ currentTarget }) => chooseLevelUnit(currentTarget.value as LevelUnit)}
-        >
-          {LEVEL_UNITS.map((one) => (
-            <option key={one}>{one}</option>
-          ))}
-        </select>
+        <UnitChoice unit={unit} />
         <a href={huntLink(choice)}>Link to this hunt</a>
       </div>
       <div role="alert">{problem && <p class="problem">{problem}</p>}</div>
