@@ -9,8 +9,13 @@ export function medianMs(work: (run: number) => void, budgetMs = 1500): number {
     work(run);
     times.push(performance.now() - started);
   }
-  times.sort((a, b) => a - b);
-  return times[Math.floor(times.length / 2)] ?? Number.NaN;
+  return mostOf(0.5, times);
+}
+
+/** The least of some times that a share of them, of 1, does not exceed: the nearest rank. */
+export function mostOf(share: number, times: readonly number[]): number {
+  const sorted = times.toSorted((one, other) => one - other);
+  return sorted[Math.ceil(share * sorted.length) - 1] ?? Number.NaN;
 }
 
 /** Time of a long piece of work that runs once, in milliseconds. */

@@ -3,6 +3,7 @@ import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { type Browser, chromium, type Page } from '@playwright/test';
 import { findBrowser } from '../config/find-browser.ts';
+import { mostOf } from './measure.ts';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 const PORT = 4399;
@@ -139,9 +140,7 @@ async function sweepPage(page: Page, { address, desk, fader }: SweptPage): Promi
   if (shown.size < 3) throw new Error(`Expected a fader that moves on ${address}, found none.`);
   const times: number[] = await page.evaluate(() => Reflect.get(window, 'sweepTimes'));
   await client.send('Emulation.setCPUThrottlingRate', { rate: 1 });
-  const sorted = times.toSorted((one, other) => one - other);
-  const part = (share: number) => sorted[Math.floor(share * sorted.length)] ?? Number.NaN;
-  return { median: part(0.5), p95: part(0.95) };
+  return { median: mostOf(0.5, times), p95: mostOf(0.95, times) };
 }
 
 /** Serves the built site. @returns the process, which has to be ended. */
