@@ -25,6 +25,16 @@ export function onceMs(work: () => void): number {
   return performance.now() - started;
 }
 
+/**
+ * Time of a piece of work that is always the same, in milliseconds: by how much it differs from one moment to
+ * another is what else the machine does.
+ */
+export const paceMs = (): number =>
+  medianMs(() => {
+    const numbers = Array.from({ length: 20_000 }, (_, index) => Math.imul(index, 16_777_619));
+    numbers.sort((one, other) => one - other);
+  }, 100);
+
 /** Exponent of y ~ x^e: slope of the straight line through the logarithms, by least squares. */
 export function growthExponent(points: readonly (readonly [x: number, y: number])[]): number {
   const logs = points.map(([x, y]) => [Math.log(x), Math.log(y)] as const);

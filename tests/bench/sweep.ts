@@ -3,7 +3,7 @@ import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { type Browser, chromium, type Page } from '@playwright/test';
 import { findBrowser } from '../config/find-browser.ts';
-import { mostOf } from './measure.ts';
+import { mostOf, paceMs } from './measure.ts';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 const PORT = 4399;
@@ -34,6 +34,8 @@ export interface Sweep {
 export interface Sweeps {
   readonly quietest: Sweep;
   readonly middle: Sweep;
+  /** By how much the machine was slower before or after one of them than before or after another, as a ratio. */
+  readonly unrest: number;
 }
 
 /**
@@ -61,12 +63,14 @@ export async function sweep(
     const sweeps: Sweeps[] = [];
     for (const swept of pages) {
       const ofPage: Sweep[] = [];
+      const paces = [paceMs()];
       for (let times = 0; times < SWEEPS; times += 1) {
         const page = await browser.newPage({ viewport: { width: 1280, height: 900 } });
         ofPage.push(await sweepPage(page, swept));
         await page.close();
+        paces.push(paceMs());
       }
-      sweeps.push(ofAll(ofPage));
+      sweeps.push({ ...ofAll(ofPage), unrest: Math.max(...paces) / Math.min(...paces) });
     }
     return sweeps;
   } finally {
@@ -75,7 +79,7 @@ export async function sweep(
   }
 }
 
-function ofAll(sweeps: readonly Sweep[]): Sweeps {
+function ofAll(sweeps: readonly Sweep[]): Omit<Sweeps, 'unrest'> {
   const sorted = sweeps.toSorted((one, other) => one.p95 - other.p95);
   const [quietest, middle] = [sorted[0], sorted[Math.floor(sorted.length / 2)]];
   if (!quietest || !middle) throw new Error('Expected at least one sweep, found none.');
