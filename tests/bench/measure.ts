@@ -9,11 +9,11 @@ export function medianMs(work: (run: number) => void, budgetMs = 1500): number {
     work(run);
     times.push(performance.now() - started);
   }
-  return mostOf(0.5, times);
+  return quantile(0.5, times);
 }
 
 /** The least of some times that a share of them, of 1, does not exceed: the nearest rank. */
-export function mostOf(share: number, times: readonly number[]): number {
+export function quantile(share: number, times: readonly number[]): number {
   const sorted = times.toSorted((one, other) => one - other);
   return sorted[Math.ceil(share * sorted.length) - 1] ?? Number.NaN;
 }

@@ -3,7 +3,7 @@ import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { type Browser, chromium, type Page } from '@playwright/test';
 import { findBrowser } from '../config/find-browser.ts';
-import { mostOf, paceMs } from './measure.ts';
+import { paceMs, quantile } from './measure.ts';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 const PORT = 4399;
@@ -144,7 +144,7 @@ async function sweepPage(page: Page, { address, desk, fader }: SweptPage): Promi
   if (shown.size < 3) throw new Error(`Expected a fader that moves on ${address}, found none.`);
   const times: number[] = await page.evaluate(() => Reflect.get(window, 'sweepTimes'));
   await client.send('Emulation.setCPUThrottlingRate', { rate: 1 });
-  return { median: mostOf(0.5, times), p95: mostOf(0.95, times) };
+  return { median: quantile(0.5, times), p95: quantile(0.95, times) };
 }
 
 /** Serves the built site. @returns the process, which has to be ended. */

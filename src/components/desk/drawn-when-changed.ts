@@ -18,7 +18,7 @@ export const drawnWhenChanged = <Props extends Shown>(
 ): FunctionComponent<Props> =>
   shownWhen(View, (before, next) => !looksAlike(drawnOf(next), before.scene, next.scene));
 
-/** A part of the sheet that is made anew only where one of its controls, or a cord, stands elsewhere than before. */
+/** A part of the sheet or the drawing that is made anew only where one of its controls, or a cord, stands elsewhere than before. */
 export const setWhenChanged = <Props extends Shown>(
   View: FunctionComponent<Props>,
   addressesOf: (props: Props) => readonly string[],
@@ -36,6 +36,7 @@ function shownWhen<Props extends object>(
   isOther?: (before: Props, next: Props) => boolean,
 ): FunctionComponent<Props> {
   return function ShownWhen(this: Component<Props>, props) {
+    // Once: hooks of the view put their own around it.
     this.shouldComponentUpdate ??= (next) => {
       for (const name in next) {
         if ((!isOther || name !== 'scene') && this.props[name] !== next[name]) return true;
