@@ -1,12 +1,13 @@
 /** The one public door of the simulator. */
 
-export type { Board, Move, Setup } from './board/board.ts';
+export type { Board, Setup } from './board/board.ts';
 export {
+  addressesMoved,
   DEFAULT_BOARD,
   isOn,
-  movesBetween,
   numberAt,
   pickAt,
+  standAlike,
   valueAt,
   withValues,
 } from './board/board.ts';
@@ -17,6 +18,8 @@ export type { Edit, Refusal } from './board/edit.ts';
 export type { Feed } from './board/feeds.ts';
 export { cordFrom, driverOf, feedOf, inputsFedBy } from './board/feeds.ts';
 export { boardOf } from './board/file-board.ts';
+export type { Move } from './board/moves.ts';
+export { movesBetween } from './board/moves.ts';
 export type { SetupFile } from './board/setup-file.ts';
 export { parseRig, parseSetup, setupData, setupSchema } from './board/setup-file.ts';
 export type { Circuit, Signal, Stage, Wire } from './circuit/circuit.ts';
@@ -148,7 +151,7 @@ export {
 export type { Headroom } from './solve/headroom.ts';
 export { clippingStages, firstToClip, headroomAt, peakAt } from './solve/headroom.ts';
 export type { Level } from './solve/levels.ts';
-export { levelAt, levelOf, levelsFrom } from './solve/levels.ts';
+export { isKeptAt, levelAt, levelOf, levelsFrom } from './solve/levels.ts';
 export type { Loop } from './solve/loop.ts';
 export type { NoiseShare } from './solve/noise.ts';
 export { noiseAt, noiseShares } from './solve/noise.ts';

@@ -1,6 +1,6 @@
 import { assign, createMachine } from 'xstate';
 import type { Address } from '../rig/address.ts';
-import type { Setup } from './board.ts';
+import { type Setup, standAlike } from './board.ts';
 import { type Edit, edit, type Refusal } from './edit.ts';
 
 /** How many edits can be undone. */
@@ -37,18 +37,9 @@ export type BoardEvent =
 
 /** The context after a setup was reached by an edit that can be undone. An edit that changes nothing counts for nothing. */
 function remember(context: BoardContext, before: Setup, after: Setup): Partial<BoardContext> {
-  if (isAlike(before, after)) return { setup: after, refusal: undefined };
+  if (standAlike(before, after)) return { setup: after, refusal: undefined };
   const past = [...context.past, before].slice(-MOST_UNDO);
   return { setup: after, past, future: [], refusal: undefined };
-}
-
-function isAlike(one: Setup, other: Setup): boolean {
-  const [a, b] = [Object.entries(one.board), Object.entries(other.board)];
-  return (
-    one.rig === other.rig &&
-    a.length === b.length &&
-    a.every(([address, value]) => other.board[address] === value)
-  );
 }
 
 /** The context after an edit; after one that was refused, only the refusal is new. */

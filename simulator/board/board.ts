@@ -59,20 +59,18 @@ export function withValues(rig: Rig, board: Board, values: Board): Board {
   );
 }
 
-/** A control that stands differently on two boards. */
-export interface Move {
-  readonly control: Control;
-  readonly from: ControlValue;
-  readonly to: ControlValue;
+/**
+ * The addresses at which two boards differ, in no order. It looks at what the boards hold alone, and so takes no
+ * time with the thousands of controls that stand at their defaults.
+ */
+export function addressesMoved(before: Board, after: Board): Address[] {
+  const moved: Address[] = [];
+  if (before === after) return moved;
+  for (const address in after) if (after[address] !== before[address]) moved.push(address);
+  for (const address in before) if (!(address in after)) moved.push(address);
+  return moved;
 }
 
-/** What is different between two boards of one rig, in the order of the rig's controls. */
-export function movesBetween(rig: Rig, before: Board, after: Board): Move[] {
-  const moves: Move[] = [];
-  for (const control of controls(rig).values()) {
-    const from = before[control.address] ?? control.default;
-    const to = after[control.address] ?? control.default;
-    if (from !== to) moves.push({ control, from, to });
-  }
-  return moves;
-}
+/** Whether two setups are of one rig, and all controls stand alike. */
+export const standAlike = (one: Setup, other: Setup): boolean =>
+  one.rig === other.rig && addressesMoved(one.board, other.board).length === 0;

@@ -3,9 +3,9 @@ import { type ControlValue, type Misfit, misfitOf, NONE } from '../rig/control.t
 import { controls } from '../rig/controls.ts';
 import type { Rig } from '../rig/schema.ts';
 import {
+  addressesMoved,
   type Board,
   DEFAULT_BOARD,
-  movesBetween,
   type Setup,
   valueAt,
   withValues,
@@ -118,9 +118,7 @@ function set(setup: Setup, address: Address, value: ControlValue, rules: EditRul
 function load(setup: Setup, loaded: Setup, { locked }: EditRules): EditResult {
   const isSameRig = loaded.rig === setup.rig;
   const moved = isSameRig
-    ? movesBetween(setup.rig, setup.board, loaded.board).find(({ control }) =>
-        locked.has(control.address),
-      )?.control.address
+    ? addressesMoved(setup.board, loaded.board).find((address) => locked.has(address))
     : [...locked][0];
   return moved === undefined ? { setup: loaded } : refuse({ code: 'locked', address: moved });
 }

@@ -1,4 +1,4 @@
-import type { Board, Setup } from '../board/board.ts';
+import type { Setup } from '../board/board.ts';
 import type { Address } from '../rig/address.ts';
 import type { Circuit } from './circuit.ts';
 import type { InputWires } from './input-wires.ts';
@@ -34,15 +34,3 @@ export const noting = ({ rig, board }: Setup, reads: Set<Address>): Setup => ({
     },
   }),
 });
-
-/**
- * The addresses at which two boards differ. It looks at what the boards hold alone, and so takes no time with the
- * thousands of controls that stand at their defaults.
- */
-export function addressesMoved(before: Board, after: Board): Address[] {
-  const moved: Address[] = [];
-  if (before === after) return moved;
-  for (const address in after) if (after[address] !== before[address]) moved.push(address);
-  for (const address in before) if (!(address in after)) moved.push(address);
-  return moved;
-}

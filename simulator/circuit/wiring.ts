@@ -1,4 +1,4 @@
-import type { Setup } from '../board/board.ts';
+import { addressesMoved, type Setup } from '../board/board.ts';
 import { type Address, LEGS, type Leg, part } from '../rig/address.ts';
 import { controls } from '../rig/controls.ts';
 import type { Rig } from '../rig/schema.ts';
@@ -6,7 +6,7 @@ import type { Db, Dbu } from '../units/level.ts';
 import type { PanRatios, StereoPanRatios } from '../units/pan.ts';
 import type { ActiveStage, Law, Legs, Pair, Signal, Stage, Wire } from './circuit.ts';
 import { type InputWire, type InputWires, inputWires, rewiredBetween } from './input-wires.ts';
-import { addressesMoved, type BuiltCircuit, noting, type Section } from './section.ts';
+import { type BuiltCircuit, noting, type Section } from './section.ts';
 
 const SUM: Law = { kind: 'sum' };
 

@@ -1,5 +1,6 @@
-import { type Board, movesBetween, withValues } from '../board/board.ts';
+import { type Board, withValues } from '../board/board.ts';
 import { boardData } from '../board/board-data.ts';
+import { movesBetween } from '../board/moves.ts';
 import { outputPlace, rackOwner } from '../rig/address.ts';
 import { boxChannels, pluginAddress } from '../rig/box-channels.ts';
 import { misfitsIn } from '../rig/check-rig.ts';

@@ -1,7 +1,6 @@
-import type { Board } from '../board/board.ts';
-import { addressesMoved } from '../circuit/section.ts';
+import { addressesMoved, type Board } from '../board/board.ts';
+import { inOrder } from '../board/moves.ts';
 import type { Address } from '../rig/address.ts';
-import { controls } from '../rig/controls.ts';
 import type { Rig } from '../rig/schema.ts';
 import { isOpen } from './locks.ts';
 
@@ -11,7 +10,9 @@ export function movedLocks(
   open: readonly string[],
   start: Board,
   board: Board,
-): Address[] {
-  const moved = addressesMoved(start, board).filter((address) => !isOpen(open, address));
-  return moved.length < 2 ? moved : [...controls(rig).keys()].filter((one) => moved.includes(one));
+): readonly Address[] {
+  return inOrder(
+    rig,
+    addressesMoved(start, board).filter((address) => !isOpen(open, address)),
+  );
 }

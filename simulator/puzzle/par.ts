@@ -1,4 +1,5 @@
-import { type Board, movesBetween } from '../board/board.ts';
+import type { Board } from '../board/board.ts';
+import { movesBetween } from '../board/moves.ts';
 import type { Task } from '../grade/grade.ts';
 import { holds } from '../grade/holds.ts';
 import type { Address } from '../rig/address.ts';

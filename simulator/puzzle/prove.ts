@@ -1,4 +1,5 @@
-import { type Board, movesBetween, withValues } from '../board/board.ts';
+import { type Board, withValues } from '../board/board.ts';
+import { movesBetween } from '../board/moves.ts';
 import { isPassed, type Task } from '../grade/grade.ts';
 import { fewestMoves, type Shortest } from './par.ts';
 

@@ -63,9 +63,12 @@ export class Columns {
     columns.forEach((column, index) => {
       const through = powerThrough(transfers[index] ?? 0);
       if (through === 0) return;
-      for (const [, power] of this.#sharesOf(column)) {
+      const arrives = (power: Power) => {
         sum += totalOf(multiplyPowers(power, through), this.#spread);
-      }
+      };
+      if (this.isDecorrelated(column))
+        this.#decorrelated[column - this.signalCount]?.forEach(arrives);
+      else arrives(this.powerBorn(column));
     });
     return sum;
   }

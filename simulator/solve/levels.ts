@@ -45,3 +45,11 @@ export function levelsFrom(solution: Solution, source: string): (place: Address)
     return levelOfPower(power);
   };
 }
+
+/**
+ * Whether the very same stands at a place in two solutions, as it does where nothing between one and the next one
+ * reaches. It is a quick look that computes no level: where it fails, all can sound as it did all the same.
+ */
+export const isKeptAt = (before: Solution, after: Solution, place: Address): boolean =>
+  before.circuit.stagesAt === after.circuit.stagesAt &&
+  stagesOf(after.circuit, place).every((stage) => before.rows[stage] === after.rows[stage]);

@@ -1,5 +1,5 @@
 import { useRef, useState } from 'preact/hooks';
-import { movesBetween, type Rig, type Setup } from '../../../simulator/index.ts';
+import { type Rig, type Setup, standAlike } from '../../../simulator/index.ts';
 import { SETUP_FRAGMENT } from '../../share/setup-fragment.ts';
 import { BenchWord, type Word } from './BenchWord.tsx';
 import { Desk } from './Desk.tsx';
@@ -21,9 +21,6 @@ const RecallSheet = laterView(
 );
 const KeptBench = laterView(undefined, async () => (await import('./KeptBench.tsx')).KeptBench);
 const setupExchange = new Later(() => import('./setup-exchange.ts'));
-
-const standsAlike = (one: Setup, other: Setup): boolean =>
-  one.rig === other.rig && movesBetween(one.rig, one.board, other.board).length === 0;
 
 interface BenchProps {
   readonly rig: Rig;
@@ -124,7 +121,7 @@ export function BenchDesk({ rig, rooms }: BenchProps) {
         </span>
       </Desk>
       {exchange.hasFailed && <NotThereYet later={exchange} what="Opening, saving and linking" />}
-      <KeptBench rig={rig} setup={setup} onTakeUp={load} isElsewhere={standsAlike(setup, kept)} />
+      <KeptBench rig={rig} setup={setup} onTakeUp={load} isElsewhere={standAlike(setup, kept)} />
       <BenchWord word={word} />
     </>
   );

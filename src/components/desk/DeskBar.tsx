@@ -2,9 +2,9 @@ import type { ComponentChildren } from 'preact';
 import {
   type Board,
   type BoardEvent,
-  movesBetween,
   outputPlace,
   type Rig,
+  standAlike,
 } from '../../../simulator/index.ts';
 import { madeWhenChanged } from './drawn-when-changed.ts';
 import { laterView } from './later-view.tsx';
@@ -42,8 +42,7 @@ export function DeskBar(props: Props) {
   const back = setup.rig.outputs.find(
     (output) => followed.kind === 'output' && followed.output === outputPlace(output.id),
   );
-  const to = home ?? start.board;
-  const isHome = start.rig === setup.rig && movesBetween(setup.rig, to, setup.board).length === 0;
+  const isHome = standAlike(home ? { rig: start.rig, board: home } : start, setup);
   const goHome = () =>
     send(
       home

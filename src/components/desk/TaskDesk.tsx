@@ -2,10 +2,10 @@ import type { ComponentType } from 'preact';
 import { useCallback, useLayoutEffect, useMemo, useState } from 'preact/hooks';
 import {
   type Answer,
+  addressesMoved,
   type Board,
   boardData,
   lockedControls,
-  movesBetween,
   type Scenario,
   type TaskEvent,
 } from '../../../simulator/index.ts';
@@ -32,12 +32,12 @@ interface Props {
 const answerOf = (board: Board): Answer => ({ kind: 'board', board: boardData(board) });
 
 /** What it means for a task that its board stands so now. */
-function eventOf({ rig, start, proofs }: Scenario, board: Board): TaskEvent {
+function eventOf({ start, proofs }: Scenario, board: Board): TaskEvent {
   const answer = answerOf(board);
   // One that was set, and not found, is the very board.
   const isSet = proofs.some((proof) => proof.board === board);
   if (isSet) return { type: 'solution.show', answer };
-  const isStart = movesBetween(rig, start, board).length === 0;
+  const isStart = addressesMoved(start, board).length === 0;
   return { type: isStart ? 'start.again' : 'answer.change', answer };
 }
 

@@ -1,12 +1,13 @@
 import {
   type Address,
-  type Board,
+  addressesMoved,
   controls,
+  isKeptAt,
   levelAt,
   part,
   type Setup,
-  valueAt,
 } from '../../../simulator/index.ts';
+import type { Glow } from '../../drawing/light.ts';
 import type { Scene } from './scene.ts';
 
 /**
@@ -16,33 +17,57 @@ import type { Scene } from './scene.ts';
  */
 export function looksAlike(drawn: object, before: Scene, after: Scene): boolean {
   if (before === after) return true;
-  const outs = addressesIn(drawn);
-  if (!standsAlike(outs.keys(), before, after)) return false;
-  const isChosen = ({ selected }: Scene) => selected !== undefined && outs.has(selected);
+  const { addresses, outs } = addressesIn(drawn);
+  if (!standsAlike(addresses, before, after)) return false;
+  const isChosen = ({ selected }: Scene) => selected !== undefined && addresses.includes(selected);
   if (before.selected !== after.selected && (isChosen(before) || isChosen(after))) return false;
-  for (const [address, out] of outs) {
-    if (isPlace(before, address)) {
-      const [was, is] = [before.light(address), after.light(address)];
-      if (was.brightness !== is.brightness || was.copies !== is.copies) return false;
-      if (was.isLoop !== is.isLoop || was.isSilent !== is.isSilent) return false;
-    }
-    if (isPlace(before, out) && levelAt(before.solution, out) !== levelAt(after.solution, out)) {
-      return false;
-    }
-  }
-  return true;
+  const { stagesAt } = after.solution.circuit;
+  return (
+    addresses.every((place) => !stagesAt.has(place) || isLitAlike(place, before, after)) &&
+    outs.every((place) => !stagesAt.has(place) || isAsLoud(place, before, after))
+  );
 }
 
 /**
  * Whether controls, and output jacks, stand as they did on the same desk, so that what shows nothing else need not
  * be made anew. Cords, and all switches, count as if they stood at each of them.
  */
-export function standsAlike(addresses: Iterable<Address>, before: Scene, after: Scene): boolean {
-  if (!isOfOneDesk(before, after)) return false;
-  for (const address of addresses) {
-    if (controlValue(before.setup, address) !== controlValue(after.setup, address)) return false;
+export function standsAlike(addresses: readonly Address[], before: Scene, after: Scene): boolean {
+  const turned = turnedBetween(before, after);
+  return turned?.every((address) => !addresses.includes(address)) ?? false;
+}
+
+/** Whether boards of one rig stand alike but for levels and pans. */
+export const isRoutedAlike = ({ rig, board }: Setup, { board: after }: Setup): boolean =>
+  addressesMoved(board, after).every((address) => {
+    const kind = controls(rig).get(address)?.kind;
+    return kind === 'gain' || kind === 'pan';
+  });
+
+function isLitAlike(place: Address, before: Scene, after: Scene): boolean {
+  // Seen from an output, what comes after a place counts as well.
+  const isUpToPlace = after.followed.kind !== 'output' && after.solution.loops.length === 0;
+  if (isUpToPlace && isKeptAt(before.solution, after.solution, place)) return true;
+  const [was, is] = [before.light(place), after.light(place)];
+  return (Object.keys(was) as (keyof Glow)[]).every((look) => was[look] === is[look]);
+}
+
+const isAsLoud = (place: Address, { solution: before }: Scene, { solution: after }: Scene) =>
+  isKeptAt(before, after, place) || levelAt(before, place) === levelAt(after, place);
+
+/** The two scenes that were held against one another last, and what was turned between them. */
+let last: { before: Scene; after: Scene; turned: readonly Address[] | undefined } | undefined;
+
+/** The levels and pans that stand elsewhere in another scene of one desk; nothing where anything else is another one. */
+function turnedBetween(before: Scene, after: Scene): readonly Address[] | undefined {
+  if (last?.before !== before || last.after !== after) {
+    const isTurnedAlone = isOfOneDesk(before, after) && isRoutedAlike(before.setup, after.setup);
+    const turned = isTurnedAlone
+      ? addressesMoved(before.setup.board, after.setup.board)
+      : undefined;
+    last = { before, after, turned };
   }
-  return routingOf(before.setup) === routingOf(after.setup);
+  return last.turned;
 }
 
 const isOfOneDesk = (before: Scene, after: Scene): boolean =>
@@ -53,53 +78,32 @@ const isOfOneDesk = (before: Scene, after: Scene): boolean =>
   before.locked === after.locked &&
   before.scale === after.scale;
 
-const isPlace = ({ solution }: Scene, address: Address): boolean =>
-  solution.circuit.stagesAt.has(address);
-
-const controlValue = (setup: Setup, address: Address) =>
-  controls(setup.rig).has(address) ? valueAt(setup, address) : undefined;
-
-const routings = new WeakMap<Board, string>();
-
-/** How a board is routed: all that stands off its default but levels and pans. Boards that differ in these alone have the same. */
-export function routingOf({ rig, board }: Setup): string {
-  const before = routings.get(board);
-  if (before !== undefined) return before;
-  const list = controls(rig);
-  const routing = Object.entries(board)
-    .filter(([address]) => {
-      const kind = list.get(address)?.kind;
-      return kind !== 'gain' && kind !== 'pan';
-    })
-    .map(([address, value]) => `${address} ${value}`)
-    .sort()
-    .join('\n');
-  routings.set(board, routing);
-  return routing;
+interface Drawn {
+  /** All addresses in it, wherever they stand, and the places of its inserts. */
+  readonly addresses: readonly Address[];
+  /** The places where each of them leaves, if it is an owner. */
+  readonly outs: readonly Address[];
 }
 
-const known = new WeakMap<object, ReadonlyMap<Address, Address>>();
+const gathered = new WeakMap<object, Drawn>();
 
-/**
- * All addresses in something that is drawn, wherever they stand in it, and the places of its inserts; each
- * with the place where that would leave, if it is an owner.
- */
-function addressesIn(drawn: object): ReadonlyMap<Address, Address> {
-  const before = known.get(drawn);
+function addressesIn(drawn: object): Drawn {
+  const before = gathered.get(drawn);
   if (before) return before;
-  const outs = new Map<Address, Address>();
-  const add = (address: Address) => outs.set(address, part(address, 'out'));
+  const found = new Set<Address>();
   const gather = (value: unknown): void => {
     if (typeof value === 'string') {
-      if (value.includes('.')) add(value);
+      if (value.includes('.')) found.add(value);
     } else if (typeof value === 'object' && value !== null) {
       for (const inner of Object.values(value)) gather(inner);
     }
   };
   gather(drawn);
-  for (const address of [...outs.keys()]) {
-    for (const name of ['insert', 'insert.send', 'insert.return']) add(part(address, name));
+  for (const address of [...found]) {
+    for (const name of ['insert', 'insert.send', 'insert.return']) found.add(part(address, name));
   }
-  known.set(drawn, outs);
-  return outs;
+  const addresses = [...found];
+  const all = { addresses, outs: addresses.map((address) => part(address, 'out')) };
+  gathered.set(drawn, all);
+  return all;
 }

@@ -4,12 +4,12 @@ import {
   controlAt,
   DEFAULT_BOARD,
   isOn,
-  movesBetween,
   numberAt,
   pickAt,
   valueAt,
   withValues,
 } from '../../../simulator/board/board.ts';
+import { movesBetween } from '../../../simulator/board/moves.ts';
 import { arbitraryBoard, RUNS } from '../arbitrary-setup.ts';
 import { smallRoom } from '../small-room.ts';
 

@@ -1,11 +1,7 @@
 import * as fc from 'fast-check';
 import { expect, test } from 'vitest';
-import {
-  type Board,
-  movesBetween,
-  type Setup,
-  withValues,
-} from '../../../simulator/board/board.ts';
+import { type Board, type Setup, withValues } from '../../../simulator/board/board.ts';
+import { movesBetween } from '../../../simulator/board/moves.ts';
 import { parseRig } from '../../../simulator/board/setup-file.ts';
 import { buildCircuit } from '../../../simulator/circuit/build-circuit.ts';
 import { stagesOf } from '../../../simulator/circuit/circuit.ts';
