@@ -1,5 +1,5 @@
 import { controls, levelAt, part, pickAt, soloingOf } from '../../../simulator/index.ts';
-import type { Column as ColumnMark } from '../../drawing/drawing.ts';
+import type { Column as ColumnMark, Drawing } from '../../drawing/drawing.ts';
 import { ROOM_FOR, shortened, shortOwner } from '../../drawing/names.ts';
 import { feedInto, goalFrom, jointName } from '../../drawing/patch.ts';
 import { levelText } from '../../text/index.ts';
@@ -9,25 +9,27 @@ import { drawnWhenChanged } from './drawn-when-changed.ts';
 import { FaderSymbol } from './FaderSymbol.tsx';
 import { InsertSymbol } from './InsertSymbol.tsx';
 import { LitWire } from './LitWire.tsx';
+import { Pane } from './Pane.tsx';
 import { PathSwitchSymbol } from './PathSwitchSymbol.tsx';
 import { SideJackSymbol } from './SideJackSymbol.tsx';
 import type { Hands, Scene } from './scene.ts';
 
 interface Props {
+  drawing: Drawing;
   column: ColumnMark;
   scene: Scene;
   hands: Hands | undefined;
 }
 
-/** Something that runs down: its name, its wire, and all that sits on it. */
+/** Something that runs down, on a pane of its own: its name, its wire, and all that sits on it. */
 export const ColumnView = drawnWhenChanged<Props>(Column, ({ column }) => column);
 
-function Column({ column, scene, hands }: Props) {
+function Column({ drawing, column, scene, hands }: Props) {
   const { owner, x, top, mark, label, input } = column;
   const isSelected = scene.selected === owner;
   const isCut = soloingOf(scene.setup).cut.has(owner);
   return (
-    <g>
+    <Pane drawing={drawing}>
       {isSelected && <rect class="selected" x={x - 38} y={top + 2} width={76} height={48} rx={5} />}
       {mark && (
         <text class="mark" x={x} y={top + 22}>
@@ -85,7 +87,7 @@ function Column({ column, scene, hands }: Props) {
           onClick={() => hands.open(owner)}
         />
       )}
-    </g>
+    </Pane>
   );
 }
 
@@ -93,7 +95,7 @@ function Column({ column, scene, hands }: Props) {
 function Foot({
   column: { owner, foot },
   scene: { setup, solution, scale, hidesLevels },
-}: Omit<Props, 'hands'>) {
+}: Pick<Props, 'column' | 'scene'>) {
   if (!foot) return null;
   const out = part(owner, 'out');
   const goal = goalFrom(setup, out);

@@ -1,8 +1,8 @@
 import type { ComponentChildren } from 'preact';
 import type { Drawing } from '../../drawing/drawing.ts';
-import { GUTTER } from '../../drawing/lay-out.ts';
 import { ColumnView } from './ColumnView.tsx';
 import { NamesView } from './NamesView.tsx';
+import { Pane } from './Pane.tsx';
 import { RailView } from './RailView.tsx';
 import type { Hands, Scene } from './scene.ts';
 
@@ -13,33 +13,24 @@ interface Props {
   name: string;
   /** Left out for a picture that only shows. */
   hands?: Hands | undefined;
-  /** What is drawn besides the desk, on its rails and under its columns. */
+  /** Panes with what is drawn besides the desk, on its rails and under its columns. */
   children?: ComponentChildren;
 }
 
 /** The desk as its own schematic. A pointer can move things on it; all else is done in the sheet beside it. */
 export function DeskDrawing({ drawing, scene, name, hands, children }: Props) {
-  const { width, top, height, columns, rails, pairs, tapNames } = drawing;
+  const { columns, rails, pairs, tapNames } = drawing;
   return (
     <div class="desk-picture">
       <NamesView drawing={drawing} hands={hands} />
-      {/* In a box of its own, since what is an item of a box that flexes is never laid out alone. */}
-      <div class="desk-frame">
-        <svg
-          class="desk-drawing"
-          viewBox={`${GUTTER} ${top} ${width - GUTTER} ${height - top}`}
-          width={width - GUTTER}
-          height={height - top}
-          role="img"
-          aria-label={name}
-        >
+      <div class="desk-drawing" role="img" aria-label={name}>
+        <Pane drawing={drawing}>
           {pairs.map((frame) => (
             <rect key={frame.x} class="pair" {...frame} rx={6} />
           ))}
           {rails.map((rail) => (
             <RailView key={`${rail.owner} ${rail.y}`} rail={rail} scene={scene} hands={hands} />
           ))}
-          {children}
           {tapNames && (
             <>
               <text class="tap-before" x={tapNames.before.x} y={tapNames.before.y}>
@@ -50,10 +41,17 @@ export function DeskDrawing({ drawing, scene, name, hands, children }: Props) {
               </text>
             </>
           )}
-          {columns.map((column) => (
-            <ColumnView key={column.owner} column={column} scene={scene} hands={hands} />
-          ))}
-        </svg>
+        </Pane>
+        {children}
+        {columns.map((column) => (
+          <ColumnView
+            key={column.owner}
+            drawing={drawing}
+            column={column}
+            scene={scene}
+            hands={hands}
+          />
+        ))}
       </div>
     </div>
   );

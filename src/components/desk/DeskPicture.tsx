@@ -4,6 +4,7 @@ import { type Owner, outputPlace } from '../../../simulator/index.ts';
 import type { Drawing, Point } from '../../drawing/drawing.ts';
 import { sourceName } from '../../text/index.ts';
 import { DeskDrawing } from './DeskDrawing.tsx';
+import { Pane } from './Pane.tsx';
 import type { Hands, Scene } from './scene.ts';
 import { useInView } from './use-in-view.ts';
 
@@ -15,6 +16,7 @@ interface Props {
   marks?: readonly Point[] | undefined;
   /** What is brought into sight when it is opened; the columns of the desk when left out. */
   columns?: readonly { readonly owner: Owner; readonly x: number }[] | undefined;
+  /** Panes with what is drawn around the desk. */
   children?: ComponentChildren;
 }
 
@@ -31,9 +33,13 @@ export function DeskPicture({ drawing, scene, hands, marks, columns, children }:
         name={`The desk, with ${litName(scene)} lit. The ways stand as text under “Ways as text”.`}
       >
         {children}
-        {marks?.map(({ x, y }) => (
-          <circle key={`${x} ${y}`} class="difference-mark" cx={x} cy={y} r={17} />
-        ))}
+        {marks && (
+          <Pane drawing={drawing}>
+            {marks.map(({ x, y }) => (
+              <circle key={`${x} ${y}`} class="difference-mark" cx={x} cy={y} r={17} />
+            ))}
+          </Pane>
+        )}
       </DeskDrawing>
     </section>
   );

@@ -11,6 +11,7 @@ import { DeviceView } from './DeviceView.tsx';
 import { FoldedOwners } from './FoldedOwners.tsx';
 import { GoalSymbol } from './GoalSymbol.tsx';
 import { LitWire } from './LitWire.tsx';
+import { Pane } from './Pane.tsx';
 import { PluginSymbol } from './PluginSymbol.tsx';
 import type { Hands, Scene } from './scene.ts';
 import { useRouted } from './use-routed.ts';
@@ -51,23 +52,35 @@ export const RoomParts = ({
   hands,
 }: Pick<RoomProps, 'scene' | 'hands'> & { room: RoomDrawing }) => (
   <>
-    {room.home.map((wire) => (
-      <LitWire key={`${wire.place} ${wire.points.at(-1)?.x}`} wire={wire} scene={scene} />
+    <Pane drawing={room.desk}>
+      {room.home.map((wire) => (
+        <LitWire key={`${wire.place} ${wire.points.at(-1)?.x}`} wire={wire} scene={scene} />
+      ))}
+      {room.cords.map((cord) => (
+        <CordSymbol key={cord.input} cord={cord} scene={scene} hands={hands} />
+      ))}
+    </Pane>
+    {room.box.map(({ column }) => (
+      <ColumnView
+        key={column.owner}
+        drawing={room.desk}
+        column={column}
+        scene={scene}
+        hands={hands}
+      />
     ))}
-    {room.cords.map((cord) => (
-      <CordSymbol key={cord.input} cord={cord} scene={scene} hands={hands} />
-    ))}
-    {room.box.map(({ column, plugins, goal }) => (
-      <g key={column.owner}>
-        <ColumnView column={column} scene={scene} hands={hands} />
-        {plugins.map((mark) => (
-          <PluginSymbol key={mark.address} mark={mark} scene={scene} hands={hands} />
-        ))}
-        <GoalSymbol goal={goal} hands={hands} />
-      </g>
-    ))}
-    {room.devices.map((device) => (
-      <DeviceView key={device.owner} device={device} scene={scene} hands={hands} />
-    ))}
+    <Pane drawing={room.desk}>
+      {room.box.map(({ column, plugins, goal }) => (
+        <g key={column.owner}>
+          {plugins.map((mark) => (
+            <PluginSymbol key={mark.address} mark={mark} scene={scene} hands={hands} />
+          ))}
+          <GoalSymbol goal={goal} hands={hands} />
+        </g>
+      ))}
+      {room.devices.map((device) => (
+        <DeviceView key={device.owner} device={device} scene={scene} hands={hands} />
+      ))}
+    </Pane>
   </>
 );

@@ -7,6 +7,7 @@ import { drawRoom } from '../../drawing/room.ts';
 import { type LevelScale, playerNames } from '../../text/index.ts';
 import { DeskDrawing } from '../desk/DeskDrawing.tsx';
 import { ownersToShow } from '../desk/owners-to-show.ts';
+import { Pane } from '../desk/Pane.tsx';
 import { RoomParts } from '../desk/RoomPicture.tsx';
 import type { Hands, Scene } from '../desk/scene.ts';
 import { useInView } from '../desk/use-in-view.ts';
@@ -77,16 +78,22 @@ export function HuntPicture({ hunt, probed, selected, isNarrow, scale, onTouch }
         name={`The room as it was written down, with marks where ${playerNames(setup.rig, [source])} was read. The readings stand as text beside it.`}
       >
         <RoomParts room={room} scene={scene} hands={hands} />
-        <g class="hunt-marks">
-          {[...marks].map(([place, numbers]) => {
-            const at = points.get(place);
-            return (
-              at && (
-                <Mark key={place} at={at} numbers={numbers.map((index) => index + 1).join(', ')} />
-              )
-            );
-          })}
-        </g>
+        <Pane drawing={room.desk}>
+          <g class="hunt-marks">
+            {[...marks].map(([place, numbers]) => {
+              const at = points.get(place);
+              return (
+                at && (
+                  <Mark
+                    key={place}
+                    at={at}
+                    numbers={numbers.map((index) => index + 1).join(', ')}
+                  />
+                )
+              );
+            })}
+          </g>
+        </Pane>
       </DeskDrawing>
     </section>
   );
