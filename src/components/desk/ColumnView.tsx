@@ -45,34 +45,39 @@ function Column({ drawing, column, scene, hands }: Props) {
           {shortened(feedName(input, scene), ROOM_FOR.feed)}
         </text>
       )}
-      {column.wires.map((wire) => (
-        <LitWire key={`${wire.role} ${wire.place}`} wire={wire} scene={scene} />
-      ))}
-      {column.inserts.map((insert) => (
-        <InsertSymbol
-          key={insert.owner}
-          insert={insert}
-          role={column.kind}
-          scene={scene}
-          hands={hands}
-        />
-      ))}
-      {column.faders.map((slot) => (
-        <FaderSymbol
-          key={slot.address}
-          slot={slot}
-          role={column.kind}
-          scene={scene}
-          hands={hands}
-        />
-      ))}
+      {/* As one list, which is held against the one before in one go. */}
+      {[
+        ...column.wires.map((wire) => (
+          <LitWire key={`${wire.role} ${wire.place}`} wire={wire} scene={scene} />
+        )),
+        ...column.inserts.map((insert) => (
+          <InsertSymbol
+            key={insert.owner}
+            insert={insert}
+            role={column.kind}
+            scene={scene}
+            hands={hands}
+          />
+        )),
+        ...column.faders.map((slot) => (
+          <FaderSymbol
+            key={slot.address}
+            slot={slot}
+            role={column.kind}
+            scene={scene}
+            hands={hands}
+          />
+        )),
+      ]}
       <ColumnMarks column={column} scene={scene} hands={hands} />
-      {column.choices.map((choice) => (
-        <ChoiceSymbol key={choice.address} mark={choice} scene={scene} hands={hands} />
-      ))}
-      {column.sideJacks.map((sideJack) => (
-        <SideJackSymbol key={sideJack.jack} sideJack={sideJack} scene={scene} hands={hands} />
-      ))}
+      {[
+        ...column.choices.map((choice) => (
+          <ChoiceSymbol key={choice.address} mark={choice} scene={scene} hands={hands} />
+        )),
+        ...column.sideJacks.map((sideJack) => (
+          <SideJackSymbol key={sideJack.jack} sideJack={sideJack} scene={scene} hands={hands} />
+        )),
+      ]}
       {column.pathSwitch && (
         <PathSwitchSymbol pathSwitch={column.pathSwitch} scene={scene} hands={hands} />
       )}

@@ -2,6 +2,7 @@ import { part } from '../../../simulator/index.ts';
 import type { InsertMark, Point, WireRole } from '../../drawing/drawing.ts';
 import { ROOM_FOR, shortened, shortOwner } from '../../drawing/names.ts';
 import { insertPatch, type Joint, jointName, ownerAt } from '../../drawing/patch.ts';
+import { drawnWhenChanged } from './drawn-when-changed.ts';
 import { LitWire } from './LitWire.tsx';
 import type { Hands, Scene } from './scene.ts';
 
@@ -21,7 +22,9 @@ interface Props {
  * return; a branch that goes out and does not come back; or a wire that starts anew from the return. What is
  * only normalled is dashed.
  */
-export function InsertSymbol({ insert, role, scene, hands }: Props) {
+export const InsertSymbol = drawnWhenChanged<Props>(Insert, ({ insert }) => insert);
+
+function Insert({ insert, role, scene, hands }: Props) {
   const { owner, top, bottom, device } = insert;
   const { sent, returned, isStraight } = insertPatch(scene.setup, owner);
   const half = HEIGHT / 2;

@@ -1,5 +1,6 @@
 import { type ComponentType, hydrate, render } from 'preact';
 import { useEffect, useLayoutEffect, useRef } from 'preact/hooks';
+import { madeWhenChanged } from './drawn-when-changed.ts';
 import { Later, useLater } from './later.ts';
 import { NotThereYet } from './NotThereYet.tsx';
 
@@ -27,7 +28,7 @@ export function laterView<Props extends object>(
   Meanwhile?: ComponentType<Props>,
 ): ComponentType<Props> {
   const code = new Later(load);
-  return function LaterView(props: Props) {
+  return madeWhenChanged(function LaterView(props: Props) {
     // The server shows it at once: its renderer waits for what is thrown, and begins again.
     if (import.meta.env.SSR && !code.there) throw code.fetch();
     const later = useLater(code);
@@ -74,7 +75,7 @@ export function laterView<Props extends object>(
           )}
       </>
     );
-  };
+  });
 }
 
 const areAlike = (one: object, other: object): boolean =>

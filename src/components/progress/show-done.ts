@@ -2,12 +2,12 @@ import { openMemory } from '../../progress/browser-memory.ts';
 import { unitText } from '../../text/index.ts';
 
 /**
- * Says in each place how much of a lesson was passed, and goes on saying it; nothing where none was tried.
- *
- * @param places each with the ids of what it counts in `data-items`, and of what shows that one knows the lesson in
- *   `data-proof`, both with blanks between.
+ * Says in each `.done` of the page how much of a lesson was passed, and goes on saying it; nothing where none was
+ * tried. Each has the ids of what it counts in `data-items`, and of what shows that one knows the lesson in
+ * `data-proof`, both with blanks between.
  */
-export async function showDone(places: readonly HTMLElement[]): Promise<void> {
+export async function showDone(): Promise<void> {
+  const places = document.querySelectorAll<HTMLElement>('.done');
   const memory = await openMemory();
   if (!memory) return;
   const show = async () => {
