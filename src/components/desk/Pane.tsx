@@ -16,6 +16,7 @@ export const Pane = ({ drawing: { width, top, height }, children }: Props) => (
     viewBox={`${GUTTER} ${top} ${width - GUTTER} ${height - top}`}
     width={width - GUTTER}
     height={height - top}
+    aria-hidden="true"
   >
     {children}
   </svg>

@@ -1,5 +1,5 @@
-import type { ComponentType } from 'preact';
-import { useState } from 'preact/hooks';
+import type { Component, ComponentType } from 'preact';
+import { useRef, useState } from 'preact/hooks';
 import { Later, useLater } from './later.ts';
 import { NotThereYet } from './NotThereYet.tsx';
 
@@ -19,8 +19,12 @@ export function drawer<Props extends object>(
   load: () => Promise<ComponentType<Props>>,
 ): ComponentType<Props> {
   const later = new Later(load);
-  return function DrawerView(props: Props) {
+  return function DrawerView(this: Component<Props>, props: Props) {
+    const isShown = useRef(false);
+    // Closed, it looks the same whatever becomes of the desk. Set before the state, which puts its own around it.
+    this.shouldComponentUpdate ??= () => isShown.current;
     const [isOpen, setOpen] = useState(false);
+    isShown.current = isOpen;
     const code = useLater(later, 'when asked');
     const toggle = () => {
       setOpen(!isOpen);
