@@ -5,10 +5,11 @@ import { movesBetween } from '../../../simulator/board/moves.ts';
 import { parseRig } from '../../../simulator/board/setup-file.ts';
 import { buildCircuit } from '../../../simulator/circuit/build-circuit.ts';
 import { stagesOf } from '../../../simulator/circuit/circuit.ts';
-import { levelOf } from '../../../simulator/solve/levels.ts';
+import { isKeptAt, levelAt, levelOf } from '../../../simulator/solve/levels.ts';
 import { simulate } from '../../../simulator/solve/simulate.ts';
 import type { Solution } from '../../../simulator/solve/solution.ts';
 import { solve } from '../../../simulator/solve/solve.ts';
+import { copiesOf } from '../../../simulator/trace/copies.ts';
 import { arbitraryBoard, arbitraryRig, RUNS } from '../arbitrary-setup.ts';
 
 /** What a solution says, without what it remembers for the next one. */
@@ -56,6 +57,39 @@ for (const [what, kinds] of [
     );
   }, 120_000);
 }
+
+/** All that is read at a place: the level of everything, and of each track with how many copies of it come. */
+function readAt(solution: Solution, place: string) {
+  const { circuit } = solution;
+  const tracks = [...new Set(circuit.signals.map(({ track }) => track))];
+  return {
+    level: levelAt(solution, place),
+    tracks: tracks.map((track) => ({
+      level: levelOf(solution, track, place),
+      copies: stagesOf(circuit, place).map((stage) => copiesOf(solution, track)[stage]),
+    })),
+  };
+}
+
+test('isKeptAt() where it holds between two solutions, the same is read at the place', () => {
+  let held = 0;
+  fc.assert(
+    fc.property(journeys({}), (setups) => {
+      const solutions = setups.map((setup) => simulate(setup));
+      solutions.slice(1).forEach((after, index) => {
+        const before = solutions[index] ?? after;
+        for (const place of after.circuit.stagesAt.keys()) {
+          if (!isKeptAt(before, after, place)) continue;
+          held += 1;
+          expect(readAt(after, place)).toEqual(readAt(before, place));
+        }
+      });
+    }),
+    { ...RUNS, numRuns: 60 },
+  );
+  // It would hold nothing against anything if it never held.
+  expect(held).toBeGreaterThan(1000);
+}, 120_000);
 
 test('simulate() moves the left of a stereo compressor when only the right of it got louder', () => {
   const rig = parseRig(
