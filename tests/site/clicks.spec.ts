@@ -102,6 +102,53 @@ test('in the drawing, a click on the other wire switches a tap, one on a dot an 
   await expect(figure).toHaveValue('0.0 dB');
 });
 
+test('a fader that is dragged faster than frames come is drawn once a frame, and ends where it was let go', async ({
+  page,
+}) => {
+  const { cello, svg } = await openFrontDesk(page);
+  const [slot] = cello.faders;
+  if (!slot) throw new Error('Expected a fader on strip 3.');
+  await svg.scrollIntoViewIfNeeded();
+  const box = await svg.boundingBox();
+  if (!box) throw new Error('Expected the drawing on the screen.');
+  const x = box.x + slot.x - GUTTER;
+  const at = (gain: number): number =>
+    box.y + slot.bottom - faderPosition(db(gain)) * (slot.bottom - slot.top);
+  await page.mouse.move(x, at(0));
+  await page.mouse.down();
+  // All of them come before the next frame.
+  const drawn = await page.evaluate(
+    async ({ x, heights }) => {
+      const hit = document.elementFromPoint(x, heights[0] ?? 0);
+      const cap = hit?.parentElement?.querySelector('.cap');
+      if (!hit || !cap) throw new Error('Expected a fader there, found none.');
+      let times = 0;
+      const observer = new MutationObserver(() => {
+        times += 1;
+      });
+      observer.observe(cap, { attributes: true, attributeFilter: ['y'] });
+      await new Promise((resolve) => requestAnimationFrame(resolve));
+      for (const clientY of heights) {
+        hit.dispatchEvent(new PointerEvent('pointermove', { clientX: x, clientY, bubbles: true }));
+        await undefined;
+      }
+      const atOnce = times;
+      for (let frame = 0; frame < 4; frame += 1) {
+        await new Promise((resolve) => requestAnimationFrame(resolve));
+      }
+      await new Promise((resolve) => setTimeout(resolve, 100));
+      observer.disconnect();
+      return { atOnce, inAll: times };
+    },
+    { x, heights: [-3, -5, -7, -14, -20].map(at) },
+  );
+  expect(drawn.atOnce).toBeLessThanOrEqual(1);
+  expect(drawn.inAll).toBe(2);
+  await page.mouse.up();
+  const figure = page.getByRole('textbox', { name: 'fader in dB' });
+  await expect(figure).toHaveValue(/^−(19|20)\.\d dB$/);
+});
+
 test('a fader that is dragged in the drawing comes back with one undo', async ({ page }) => {
   const { cello, svg, desk } = await openFrontDesk(page);
   const [slot] = cello.faders;

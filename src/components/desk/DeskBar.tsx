@@ -42,13 +42,9 @@ export function DeskBar(props: Props) {
   const back = setup.rig.outputs.find(
     (output) => followed.kind === 'output' && followed.output === outputPlace(output.id),
   );
-  const isHome = standAlike(home ? { rig: start.rig, board: home } : start, setup);
-  const goHome = () =>
-    send(
-      home
-        ? { type: 'setup.load', setup: { rig: start.rig, board: home } }
-        : { type: 'board.reset' },
-    );
+  const to = home && { rig: start.rig, board: home };
+  const isHome = standAlike(to ?? start, setup);
+  const goHome = () => send(to ? { type: 'setup.load', setup: to } : { type: 'board.reset' });
   return (
     <div class="desk-bar">
       <Follow

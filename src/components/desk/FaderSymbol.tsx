@@ -70,33 +70,41 @@ function FaderHandle({
 }) {
   const dragging = useRef(false);
   const lastAt = useRef<number>();
+  /** Whether a move was told that no frame has shown yet, and what came since. */
   const isTold = useRef(false);
+  const waiting = useRef<PointerEvent>();
   if (scene.locked.has(address)) return null;
 
   const setFrom = (event: PointerEvent) => {
     lastAt.current = event.clientY;
-    const target = event.currentTarget as SVGGraphicsElement;
-    const matrix = target.getScreenCTM();
+    const matrix = (event.target as SVGGraphicsElement).getScreenCTM();
     if (!matrix) return;
     const { y } = new DOMPoint(event.clientX, event.clientY).matrixTransform(matrix.inverse());
     const wanted = Math.round(faderGain((bottom - y) / (bottom - top)) * 10) / 10;
     const isAtUnity = !event.shiftKey && Math.abs(wanted) < DETENT;
     hands.send({ type: 'control.set', address, value: isAtUnity ? 0 : wanted });
   };
-  const drag = (event: PointerEvent) => {
-    if (dragging.current && event.clientY !== lastAt.current) setFrom(event);
-  };
-  // Moves are told with the frame that shows them. The first of a frame is told at once, which leaves time for it.
-  const dragAtOnce = (event: PointerEvent) => {
-    if (!dragging.current || isTold.current) return;
+  const tell = () => {
+    if (!waiting.current) return;
     isTold.current = true;
-    requestAnimationFrame(() => {
-      isTold.current = false;
-    });
-    drag(event);
+    setFrom(waiting.current);
+    waiting.current = undefined;
+    requestAnimationFrame(() =>
+      setTimeout(() => {
+        isTold.current = false;
+        tell();
+      }),
+    );
+  };
+  // One move a frame: the first at once, which leaves time for the frame, and then the last, when that was shown.
+  const drag = (event: PointerEvent) => {
+    if (!dragging.current || event.clientY === lastAt.current) return;
+    waiting.current = event;
+    if (!isTold.current) tell();
   };
   const end = () => {
     if (!dragging.current) return;
+    tell();
     dragging.current = false;
     hands.send({ type: 'drag.end' });
     // Not before: what changes beside the drawing would hold up the hand, or move the page under it.
@@ -115,7 +123,7 @@ function FaderHandle({
         hands.send({ type: 'drag.begin' });
         setFrom(event);
       }}
-      onPointerRawUpdate={dragAtOnce}
+      onPointerRawUpdate={drag}
       onPointerMove={drag}
       onPointerUp={end}
       onPointerCancel={end}

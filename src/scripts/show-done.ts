@@ -1,12 +1,12 @@
-import { openMemory } from '../../progress/browser-memory.ts';
-import { unitText } from '../../text/index.ts';
+import { openMemory } from '../progress/browser-memory.ts';
+import { unitText } from '../text/index.ts';
 
 /**
  * Says in each `.done` of the page how much of a lesson was passed, and goes on saying it; nothing where none was
  * tried. Each has the ids of what it counts in `data-items`, and of what shows that one knows the lesson in
- * `data-proof`, both with blanks between.
+ * `data-proof`, both with blanks between. It begins as soon as it is there.
  */
-export async function showDone(): Promise<void> {
+async function showDone(): Promise<void> {
   const places = document.querySelectorAll<HTMLElement>('.done');
   const memory = await openMemory();
   if (!memory) return;
@@ -27,3 +27,6 @@ export async function showDone(): Promise<void> {
   memory.onChange(() => void show());
   await show();
 }
+
+// Without it the page is as good.
+showDone().catch(() => undefined);
