@@ -33,10 +33,10 @@ export function DeskDrawing({ drawing, scene, name, hands, children }: Props) {
           ))}
           {tapNames && (
             <>
-              <text class="tap-before" x={tapNames.before.x} y={tapNames.before.y}>
+              <text class="tap-before" {...tapNames.before}>
                 before
               </text>
-              <text class="tap-after" x={tapNames.after.x} y={tapNames.after.y}>
+              <text class="tap-after" {...tapNames.after}>
                 after
               </text>
             </>
