@@ -130,7 +130,7 @@ test('a fader that is dragged faster than frames come is drawn once a frame, and
       await new Promise((resolve) => requestAnimationFrame(resolve));
       for (const clientY of heights) {
         hit.dispatchEvent(new PointerEvent('pointermove', { clientX: x, clientY, bubbles: true }));
-        await undefined;
+        await Promise.resolve();
       }
       const atOnce = times;
       for (let frame = 0; frame < 4; frame += 1) {
