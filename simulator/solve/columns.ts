@@ -63,12 +63,13 @@ export class Columns {
     columns.forEach((column, index) => {
       const through = powerThrough(transfers[index] ?? 0);
       if (through === 0) return;
-      const arrives = (power: Power) => {
-        sum += totalOf(multiplyPowers(power, through), this.#spread);
-      };
-      if (this.isDecorrelated(column))
-        this.#decorrelated[column - this.signalCount]?.forEach(arrives);
-      else arrives(this.powerBorn(column));
+      if (this.isDecorrelated(column)) {
+        this.#decorrelated[column - this.signalCount]?.forEach((power) => {
+          sum += totalOf(multiplyPowers(power, through), this.#spread);
+        });
+      } else {
+        sum += totalOf(multiplyPowers(this.powerBorn(column), through), this.#spread);
+      }
     });
     return sum;
   }
