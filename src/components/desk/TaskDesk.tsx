@@ -62,9 +62,8 @@ export function TaskDesk({ scenario, name, seed, room, Kept }: Props) {
   const { snapshot, send, judged } = task;
   useLayoutEffect(() => {
     let last = start;
-    const subscription = actor.subscribe(({ value, context }) => {
-      // While something is dragged, nothing is answered yet.
-      if (value === 'dragging' || context.setup.board === last) return;
+    const subscription = actor.subscribe(({ context }) => {
+      if (context.setup.board === last) return;
       last = context.setup.board;
       send(eventOf(scenario, last));
     });
