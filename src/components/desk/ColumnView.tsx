@@ -1,14 +1,16 @@
-import { controls, levelAt, part, pickAt, soloingOf } from '../../../simulator/index.ts';
+import { useMemo } from 'preact/hooks';
+import { levelAt, part, type Setup } from '../../../simulator/index.ts';
 import type { Column as ColumnMark, Drawing } from '../../drawing/drawing.ts';
 import { ROOM_FOR, shortened, shortOwner } from '../../drawing/names.ts';
-import { feedInto, goalFrom, jointName } from '../../drawing/patch.ts';
+import { goalFrom, jointName } from '../../drawing/patch.ts';
 import { levelText } from '../../text/index.ts';
 import { ChoiceSymbol } from './ChoiceSymbol.tsx';
+import { ColumnBack } from './ColumnBack.tsx';
 import { ColumnMarks } from './ColumnMarks.tsx';
 import { drawnWhenChanged } from './drawn-when-changed.ts';
-import { FaderSymbol } from './FaderSymbol.tsx';
-import { InsertSymbol } from './InsertSymbol.tsx';
-import { LitWire } from './LitWire.tsx';
+import { FaderSymbol, ledWires, slotLines } from './FaderSymbol.tsx';
+import { insertWires } from './InsertSymbol.tsx';
+import { LitWires } from './LitWires.tsx';
 import { Pane } from './Pane.tsx';
 import { PathSwitchSymbol } from './PathSwitchSymbol.tsx';
 import { SideJackSymbol } from './SideJackSymbol.tsx';
@@ -17,60 +19,49 @@ import type { Hands, Scene } from './scene.ts';
 interface Props {
   drawing: Drawing;
   column: ColumnMark;
+  /** The setup of the scene, as it was when a cord or a switch moved last. */
+  routed: Setup;
   scene: Scene;
   hands: Hands | undefined;
 }
 
-/** Something that runs down, on a pane of its own: its name, its wire, and all that sits on it. */
+/**
+ * Something that runs down, on a pane of its own: its name, its wires, and all that sits on them. It is made of what
+ * stays as it is while levels move, and of the light between.
+ */
 export const ColumnView = drawnWhenChanged<Props>(Column, ({ column }) => column);
 
-function Column({ drawing, column, scene, hands }: Props) {
-  const { owner, x, top, mark, label, input } = column;
-  const isSelected = scene.selected === owner;
-  const isCut = soloingOf(scene.setup).cut.has(owner);
+function Column({ drawing, column, routed, scene, hands }: Props) {
+  const { faders } = column;
+  const wires = useMemo(
+    () => [
+      ...column.wires,
+      ...column.inserts.flatMap((insert) => insertWires(routed, insert, column.kind)),
+      ...column.faders.flatMap((slot) => ledWires(routed, slot, column.kind)),
+    ],
+    [column, routed],
+  );
+  const isSelected = scene.selected === column.owner;
   return (
     <Pane drawing={drawing}>
-      {isSelected && <rect class="selected" x={x - 38} y={top + 2} width={76} height={48} rx={5} />}
-      {mark && (
-        <text class="mark" x={x} y={top + 22}>
-          {mark}
-        </text>
-      )}
-      {isCut && <path class="cut-slash" d={`M${x - 20} ${top + 24}L${x + 20} ${top + 8}`} />}
-      <text class="name" x={x} y={top + (mark ? 40 : 32)}>
-        {shortened(label, ROOM_FOR.column)}
-      </text>
-      {input && (
-        <text class="from" x={x} y={top + 64}>
-          {shortened(feedName(input, scene), ROOM_FOR.feed)}
-        </text>
-      )}
+      <ColumnBack column={column} scene={scene} isSelected={isSelected} />
+      <LitWires
+        wires={wires}
+        lines={faders.flatMap((slot) => slotLines(scene.setup, slot))}
+        scene={scene}
+      />
+      <ColumnMarks column={column} scene={scene} hands={hands} />
       {/* As one list, which is held against the one before in one go. */}
       {[
-        ...column.wires.map((wire) => (
-          <LitWire key={`${wire.role} ${wire.place}`} wire={wire} scene={scene} />
-        )),
-        ...column.inserts.map((insert) => (
-          <InsertSymbol
-            key={insert.owner}
-            insert={insert}
-            role={column.kind}
-            scene={scene}
-            hands={hands}
-          />
-        )),
-        ...column.faders.map((slot) => (
+        ...faders.map((slot) => (
           <FaderSymbol
             key={slot.address}
             slot={slot}
-            role={column.kind}
+            isSelected={isSelected}
             scene={scene}
             hands={hands}
           />
         )),
-      ]}
-      <ColumnMarks column={column} scene={scene} hands={hands} />
-      {[
         ...column.choices.map((choice) => (
           <ChoiceSymbol key={choice.address} mark={choice} scene={scene} hands={hands} />
         )),
@@ -82,16 +73,6 @@ function Column({ drawing, column, scene, hands }: Props) {
         <PathSwitchSymbol pathSwitch={column.pathSwitch} scene={scene} hands={hands} />
       )}
       {column.foot && <Foot column={column} scene={scene} />}
-      {hands && (
-        <rect
-          class="hit"
-          x={x - 38}
-          y={top + 2}
-          width={76}
-          height={66}
-          onClick={() => hands.open(owner)}
-        />
-      )}
     </Pane>
   );
 }
@@ -119,14 +100,4 @@ function Foot({
       )}
     </g>
   );
-}
-
-/** What feeds an input, in few letters: a line input by its jack, a capture track by the inputs that it stands at. */
-export function feedName(input: string, { setup }: Scene): string {
-  if (controls(setup.rig).get(input)?.kind === 'choice') {
-    return pickAt(setup, input)?.replace('in', 'in ').replace('-', '–') ?? 'nothing';
-  }
-  const feed = feedInto(setup, input);
-  if (!feed) return 'no cord';
-  return jointName(shortOwner(setup.rig, feed.jack), feed);
 }

@@ -2,7 +2,7 @@ import { ownerOf } from '../../../simulator/index.ts';
 import type { CordMark } from '../../drawing/room-drawing.ts';
 import { CORDS } from '../../drawing/room-rows.ts';
 import { drawnWhenChanged } from './drawn-when-changed.ts';
-import { LitWire } from './LitWire.tsx';
+import { LitWires } from './LitWires.tsx';
 import { RailDots } from './RailDots.tsx';
 import type { Hands, Scene } from './scene.ts';
 
@@ -18,7 +18,7 @@ export const CordSymbol = drawnWhenChanged<Props>(Cord, ({ cord }) => cord);
 function Cord({ cord: { input, dots, wire, x }, scene, hands }: Props) {
   return (
     <g>
-      <LitWire wire={wire} scene={scene} />
+      <LitWires wires={[wire]} scene={scene} />
       <RailDots dots={dots} kind="cord" />
       <rect class="plate" x={x - 38} y={2} width={76} height={48} rx={5} />
       {hands && (

@@ -5,6 +5,7 @@ import { NamesView } from './NamesView.tsx';
 import { Pane } from './Pane.tsx';
 import { RailView } from './RailView.tsx';
 import type { Hands, Scene } from './scene.ts';
+import { useRouted } from './use-routed.ts';
 
 interface Props {
   drawing: Drawing;
@@ -20,6 +21,7 @@ interface Props {
 /** The desk as its own schematic. A pointer can move things on it; all else is done in the sheet beside it. */
 export function DeskDrawing({ drawing, scene, name, hands, children }: Props) {
   const { columns, rails, pairs, tapNames } = drawing;
+  const routed = useRouted(scene.setup);
   return (
     <div class="desk-picture">
       <NamesView drawing={drawing} hands={hands} />
@@ -48,6 +50,7 @@ export function DeskDrawing({ drawing, scene, name, hands, children }: Props) {
             key={column.owner}
             drawing={drawing}
             column={column}
+            routed={routed}
             scene={scene}
             hands={hands}
           />

@@ -1,9 +1,9 @@
 import { ROOM_FOR, shortened } from '../../drawing/names.ts';
 import { DEVICE_BOTTOM, DEVICE_TOP } from '../../drawing/rack.ts';
 import type { DeviceMark } from '../../drawing/room-drawing.ts';
-import { feedName } from './ColumnView.tsx';
+import { feedName } from './ColumnBack.tsx';
 import { drawnWhenChanged } from './drawn-when-changed.ts';
-import { LitWire } from './LitWire.tsx';
+import { LitWires } from './LitWires.tsx';
 import type { Hands, Scene } from './scene.ts';
 
 const WIDTH = 84;
@@ -28,9 +28,7 @@ function Device({ device: { owner, label, x, wires, input }, scene, hands }: Pro
   const lines = words.length > 1 ? [words[0] ?? '', words.slice(1).join(' ')] : [label];
   return (
     <g>
-      {wires.map((wire) => (
-        <LitWire key={`${wire.role} ${wire.place}`} wire={wire} scene={scene} />
-      ))}
+      <LitWires wires={wires} scene={scene} />
       <rect class="device" {...box} rx={4} />
       {scene.selected === owner && <rect class="selected" {...box} rx={4} />}
       {lines.map((line, index) => (

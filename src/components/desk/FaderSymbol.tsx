@@ -1,57 +1,111 @@
 import { useRef } from 'preact/hooks';
-import { db, faderGain, faderPosition, isOn, numberAt, ownerOf } from '../../../simulator/index.ts';
-import type { FaderSlot, WireRole } from '../../drawing/drawing.ts';
+import {
+  db,
+  faderGain,
+  faderPosition,
+  isOn,
+  numberAt,
+  ownerOf,
+  type Setup,
+} from '../../../simulator/index.ts';
+import type { FaderSlot, WireLine, WireRole } from '../../drawing/drawing.ts';
 import { signed } from '../../text/index.ts';
-import { Light, line } from './LitWire.tsx';
+import { setWhenChanged } from './drawn-when-changed.ts';
+import { type LightLine, line } from './LitWires.tsx';
 import type { Hands, Scene } from './scene.ts';
 
 const MARKS = [10, 0, -10, -20, -40];
 /** Within this many dB of unity a dragged fader falls into place there; Shift leaves it free. */
 const DETENT = 0.6;
 
+const heightOf = ({ top, bottom }: FaderSlot, gain: number) =>
+  bottom - faderPosition(db(gain)) * (bottom - top);
+
+/** The slot that a fader moves in, with its scale. */
+export const FaderSlotSymbol = ({ slot }: { slot: FaderSlot }) => (
+  <>
+    <rect
+      class="slot"
+      x={slot.x - 3}
+      y={slot.top}
+      width={6}
+      height={slot.bottom - slot.top}
+      rx={3}
+    />
+    <path
+      class="tick"
+      d={MARKS.map((mark) => `M${slot.x + 8} ${heightOf(slot, mark)}h5`).join('')}
+    />
+  </>
+);
+
+/** The other fader of an in-line strip, where the two are swapped and their wires cross over to one another's slots. */
+const partnerOf = (setup: Setup, { partner }: FaderSlot) =>
+  partner && isOn(setup, partner.swap) ? partner : undefined;
+
+/**
+ * The wires that lead to a slot and back from it, where there is room between them.
+ *
+ * @param role what the wire is that the fader lies in.
+ */
+export function ledWires(setup: Setup, slot: FaderSlot, role: WireRole): WireLine[] {
+  const { address, before, x, top, bottom, from, to } = slot;
+  if (from === top) return [];
+  const side = partnerOf(setup, slot)?.x ?? x;
+  return [
+    {
+      place: before,
+      role,
+      points: [
+        { x, y: from },
+        { x: side, y: top },
+      ],
+    },
+    {
+      place: address,
+      role,
+      points: [
+        { x: side, y: bottom },
+        { x, y: to },
+      ],
+    },
+  ];
+}
+
+/** What runs through a slot: above the cap what comes to the fader, below it what leaves. */
+export function slotLines(setup: Setup, slot: FaderSlot): LightLine[] {
+  const { address, x, top, bottom } = slot;
+  const cap = { x, y: heightOf(slot, numberAt(setup, address)) };
+  const through = partnerOf(setup, slot) ?? slot;
+  return [
+    { d: line({ x, y: top }, cap), place: through.before },
+    { d: line(cap, { x, y: bottom }), place: through.address },
+  ];
+}
+
 interface Props {
   slot: FaderSlot;
-  /** What the wire is that it lies in. */
-  role: WireRole;
+  /** Whether its column is open already. */
+  isSelected: boolean;
   scene: Scene;
   hands: Hands | undefined;
 }
 
-/**
- * A fader: its slot, its cap, its figure. It can be dragged, or its slot touched where it should go. On an
- * in-line strip whose faders are swapped, the wires cross over to one another's slots.
- */
-export function FaderSymbol({ slot, role, scene, hands }: Props) {
-  const { address, before, x, top, bottom, from, to, partner } = slot;
+/** The cap of a fader and its figure. It can be dragged, or its slot touched where it should go. */
+export const FaderSymbol = setWhenChanged<Props>(Fader, ({ slot }) => [slot.address]);
+
+function Fader({ slot, isSelected, scene, hands }: Props) {
+  const { address, x } = slot;
   const gain = numberAt(scene.setup, address);
-  const heightOf = (value: number) => bottom - faderPosition(db(value)) * (bottom - top);
-  const cap = heightOf(gain);
-  const owner = ownerOf(address);
-  const other = partner && isOn(scene.setup, partner.swap) ? partner : undefined;
-  // What runs through this slot, and through which slot its own wire runs.
-  const through = other ?? slot;
-  const side = other?.x ?? x;
-  const lead = line({ x, y: from }, { x: side, y: top });
-  const back = line({ x: side, y: bottom }, { x, y: to });
+  const cap = heightOf(slot, gain);
   return (
     <g>
-      <rect class="slot" x={x - 3} y={top} width={6} height={bottom - top} rx={3} />
-      <path class="tick" d={MARKS.map((mark) => `M${x + 8} ${heightOf(mark)}h5`).join('')} />
-      {from !== top && (
-        <>
-          <path class={`wire wire-${role}`} d={`${lead}${back}`} />
-          <Light d={lead} place={before} scene={scene} />
-          <Light d={back} place={address} scene={scene} />
-        </>
-      )}
-      <Light d={line({ x, y: top }, { x, y: cap })} place={through.before} scene={scene} />
-      <Light d={line({ x, y: cap }, { x, y: bottom })} place={through.address} scene={scene} />
       <rect class="cap" x={x - 14} y={cap - 9} width={28} height={18} rx={4} />
       <line class="cap-line" x1={x - 14} x2={x + 14} y1={cap} y2={cap} />
       <text class="figure" x={x + 18} y={cap + 4}>
         {gain === -Infinity ? 'closed' : signed(gain)}
       </text>
-      {hands && <FaderHandle slot={slot} owner={owner} scene={scene} hands={hands} />}
+      {hands && <FaderHandle slot={slot} isSelected={isSelected} scene={scene} hands={hands} />}
     </g>
   );
 }
@@ -59,12 +113,12 @@ export function FaderSymbol({ slot, role, scene, hands }: Props) {
 /** The part of a fader that a pointer takes hold of. */
 function FaderHandle({
   slot: { address, x, top, bottom },
-  owner,
+  isSelected,
   scene,
   hands,
 }: {
   slot: FaderSlot;
-  owner: string;
+  isSelected: boolean;
   scene: Scene;
   hands: Hands;
 }) {
@@ -108,7 +162,7 @@ function FaderHandle({
     dragging.current = false;
     hands.send({ type: 'drag.end' });
     // Not before: what changes beside the drawing would hold up the hand, or move the page under it.
-    if (scene.selected !== owner) hands.open(owner);
+    if (!isSelected) hands.open(ownerOf(address));
   };
   return (
     <rect

@@ -7,7 +7,7 @@ import {
   stripTypeOf,
 } from '../../../simulator/index.ts';
 import { levelText } from '../../text/index.ts';
-import { Light } from './LitWire.tsx';
+import { Light } from './LitWires.tsx';
 import type { Hands, Scene } from './scene.ts';
 
 interface Props {
@@ -31,7 +31,7 @@ export function FoldedOwners({ owners, scene, hands }: Props) {
             <button type="button" disabled={!hands} onClick={() => hands?.open(owner)}>
               <svg width={28} height={12} aria-hidden="true">
                 <path class="wire" d={ACROSS} />
-                <Light d={ACROSS} place={end} scene={scene} />
+                <Light lines={[{ d: ACROSS, place: end }]} scene={scene} />
               </svg>
               {ownerLabel(setup.rig, owner)}
               <span class="folded-level">{levelText(levelAt(solution, end), 1, scale)}</span>

@@ -1,7 +1,7 @@
 import { dbu } from '../../../simulator/index.ts';
 import { brightnessOf } from '../../drawing/light.ts';
 import { signed } from '../../text/index.ts';
-import { lightWidth } from './LitWire.tsx';
+import { lightWidth } from './LitWires.tsx';
 
 /** Levels that the scale shows, in dBu. */
 const LEVELS = [-30, -20, -10, 0, 10];

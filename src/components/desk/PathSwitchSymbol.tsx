@@ -1,6 +1,6 @@
 import { ownerOf, pickAt } from '../../../simulator/index.ts';
 import type { PathSwitch } from '../../drawing/drawing.ts';
-import { Light, line } from './LitWire.tsx';
+import { Light, line } from './LitWires.tsx';
 import type { Hands, Scene } from './scene.ts';
 
 interface Props {
@@ -18,7 +18,7 @@ export function PathSwitchSymbol({ pathSwitch, scene, hands }: Props) {
   return (
     <g>
       <path class="lever" d={lever} />
-      <Light d={lever} place={address} scene={scene} />
+      <Light lines={[{ d: lever, place: address }]} scene={scene} />
       {[input, first, end].map(({ x, y }) => (
         <circle
           key={`${x} ${y}`}

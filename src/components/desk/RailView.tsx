@@ -4,7 +4,7 @@ import { ROOM_FOR, shortened, shortOwner } from '../../drawing/names.ts';
 import { goalFrom, jointName } from '../../drawing/patch.ts';
 import { signed } from '../../text/index.ts';
 import { drawnWhenChanged } from './drawn-when-changed.ts';
-import { LitWire } from './LitWire.tsx';
+import { LitWires } from './LitWires.tsx';
 import type { Hands, Scene } from './scene.ts';
 import { ToggleSymbol } from './ToggleSymbol.tsx';
 
@@ -22,9 +22,7 @@ function Across({ rail, scene, hands }: Props) {
   const goal = end && goalFrom(scene.setup, part(owner, 'out'));
   return (
     <g>
-      {wires.map((wire) => (
-        <LitWire key={wire.place} wire={wire} scene={scene} />
-      ))}
+      <LitWires wires={wires} scene={scene} />
       {master && (
         <>
           <path class="stage" d={`M${master.at.x - 8} ${y - 9}v18l16 -9z`} />

@@ -10,7 +10,7 @@ import { DeskPicture } from './DeskPicture.tsx';
 import { DeviceView } from './DeviceView.tsx';
 import { FoldedOwners } from './FoldedOwners.tsx';
 import { GoalSymbol } from './GoalSymbol.tsx';
-import { LitWire } from './LitWire.tsx';
+import { LitWires } from './LitWires.tsx';
 import { Pane } from './Pane.tsx';
 import { PluginSymbol } from './PluginSymbol.tsx';
 import type { Hands, Scene } from './scene.ts';
@@ -46,41 +46,43 @@ export function RoomPicture({ desk, sections, scene, hands, marks }: RoomProps) 
 }
 
 /** What is drawn around a desk: cords, the box, the rack. */
-export const RoomParts = ({
+export function RoomParts({
   room,
   scene,
   hands,
-}: Pick<RoomProps, 'scene' | 'hands'> & { room: RoomDrawing }) => (
-  <>
-    <Pane drawing={room.desk}>
-      {room.home.map((wire) => (
-        <LitWire key={`${wire.place} ${wire.points.at(-1)?.x}`} wire={wire} scene={scene} />
+}: Pick<RoomProps, 'scene' | 'hands'> & { room: RoomDrawing }) {
+  const routed = useRouted(scene.setup);
+  return (
+    <>
+      <Pane drawing={room.desk}>
+        <LitWires wires={room.home} scene={scene} />
+        {room.cords.map((cord) => (
+          <CordSymbol key={cord.input} cord={cord} scene={scene} hands={hands} />
+        ))}
+      </Pane>
+      {room.box.map(({ column }) => (
+        <ColumnView
+          key={column.owner}
+          drawing={room.desk}
+          column={column}
+          routed={routed}
+          scene={scene}
+          hands={hands}
+        />
       ))}
-      {room.cords.map((cord) => (
-        <CordSymbol key={cord.input} cord={cord} scene={scene} hands={hands} />
-      ))}
-    </Pane>
-    {room.box.map(({ column }) => (
-      <ColumnView
-        key={column.owner}
-        drawing={room.desk}
-        column={column}
-        scene={scene}
-        hands={hands}
-      />
-    ))}
-    <Pane drawing={room.desk}>
-      {room.box.map(({ column, plugins, goal }) => (
-        <g key={column.owner}>
-          {plugins.map((mark) => (
-            <PluginSymbol key={mark.address} mark={mark} scene={scene} hands={hands} />
-          ))}
-          <GoalSymbol goal={goal} hands={hands} />
-        </g>
-      ))}
-      {room.devices.map((device) => (
-        <DeviceView key={device.owner} device={device} scene={scene} hands={hands} />
-      ))}
-    </Pane>
-  </>
-);
+      <Pane drawing={room.desk}>
+        {room.box.map(({ column, plugins, goal }) => (
+          <g key={column.owner}>
+            {plugins.map((mark) => (
+              <PluginSymbol key={mark.address} mark={mark} scene={scene} hands={hands} />
+            ))}
+            <GoalSymbol goal={goal} hands={hands} />
+          </g>
+        ))}
+        {room.devices.map((device) => (
+          <DeviceView key={device.owner} device={device} scene={scene} hands={hands} />
+        ))}
+      </Pane>
+    </>
+  );
+}

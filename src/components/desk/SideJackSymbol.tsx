@@ -2,7 +2,7 @@ import { ownerOf } from '../../../simulator/index.ts';
 import type { SideJack } from '../../drawing/drawing.ts';
 import { ROOM_FOR, shortened, shortOwner } from '../../drawing/names.ts';
 import { goalFrom } from '../../drawing/patch.ts';
-import { Light, line } from './LitWire.tsx';
+import { Light, line } from './LitWires.tsx';
 import type { Hands, Scene } from './scene.ts';
 
 interface Props {
@@ -19,7 +19,7 @@ export function SideJackSymbol({ sideJack: { jack, at, end }, scene, hands }: Pr
   return (
     <g>
       <path class={`wire ${goal?.by === 'cord' ? '' : 'wire-normal'}`} d={way} />
-      {goal && <Light d={way} place={jack} scene={scene} />}
+      {goal && <Light lines={[{ d: way, place: jack }]} scene={scene} />}
       <path class={goal ? 'stage' : 'stage stage-off'} d={`M${end.x - 4} ${end.y - 5}v10l8 -5z`} />
       {goal && (
         <text class="figure jack-goal" x={end.x + 6} y={end.y + 4}>
