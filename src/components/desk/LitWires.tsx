@@ -1,7 +1,6 @@
 import { useMemo } from 'preact/hooks';
 import { type Address, pickAt } from '../../../simulator/index.ts';
 import type { Point, SendCrossing, WireLine } from '../../drawing/drawing.ts';
-import type { Glow } from '../../drawing/light.ts';
 import { drawnWhenChanged } from './drawn-when-changed.ts';
 import type { Scene } from './scene.ts';
 
@@ -27,10 +26,10 @@ interface WiresProps {
  */
 export const LitWires = drawnWhenChanged<WiresProps>(Wires, ({ wires }) => wires);
 
-function Wires({ wires, lines: besides = [], scene }: WiresProps) {
+function Wires({ wires, lines = [], scene }: WiresProps) {
   const paths = useMemo(() => wires.map(({ points }) => pathOf(points)), [wires]);
   const bare = new Map<string, string>();
-  const lines = wires.flatMap(({ place, role, isNormal, sends }, index): LightLine[] => {
+  const onWires = wires.flatMap(({ place, role, isNormal, sends }, index): LightLine[] => {
     const d = paths[index] ?? '';
     const look = `wire wire-${role}${isNormal ? ' wire-normal' : ''}${scene.light(place).isSilent ? ' wire-silent' : ''}`;
     bare.set(look, (bare.get(look) ?? '') + d);
@@ -43,7 +42,7 @@ function Wires({ wires, lines: besides = [], scene }: WiresProps) {
       {[...bare].map(([look, d]) => (
         <path key={look} class={look} d={d} />
       ))}
-      <Light lines={[...lines, ...besides]} scene={scene} />
+      <Light lines={[...onWires, ...lines]} scene={scene} />
     </>
   );
 }
@@ -63,12 +62,30 @@ export interface LightLine {
 }
 
 /** Lines that are lit alike, as one path, by the place of the first. */
-interface Lit extends LightLine, Pick<Glow, 'brightness' | 'isLoop'> {
+interface Lit extends LightLine {
+  /** Nothing where the level is unknown. */
+  readonly width: number | undefined;
   readonly isDoubled: boolean;
+  readonly isLoop: boolean;
 }
 
 /** A line that two wires side by side are drawn on is at least so wide. */
 const DOUBLED = 5;
+
+/**
+ * What light is made of, from below, each with its width on a line, if it is there. All casings lie below all light, so
+ * that none cuts through where a line goes on.
+ */
+const LAYERS: readonly (readonly [
+  look: string,
+  width: (lit: Lit) => number | undefined | false,
+])[] = [
+  ['light-casing', ({ width }) => width && width + 2],
+  ['light', ({ width }) => width],
+  ['light-parting', ({ isDoubled }) => isDoubled && 1.6],
+  ['light-loop', ({ isLoop }) => isLoop && 7],
+  ['wire-unknown', ({ width }) => !width && 4],
+];
 
 interface LightProps {
   lines: readonly LightLine[];
@@ -77,34 +94,19 @@ interface LightProps {
 
 /**
  * The light on lines, by the levels at their places. Nothing where what is followed is silent. Where copies of one
- * sound add up it is two lines side by side; on a loop it has beads on it. All casings lie below all light, so that
- * none cuts through where a line goes on.
+ * sound add up it is two lines side by side; on a loop it has beads on it.
  */
 export function Light({ lines, scene }: LightProps) {
   const lit = litAlike(lines, scene);
-  const known = lit.flatMap(({ place, d, brightness, isDoubled }) =>
-    brightness === 'unknown'
-      ? []
-      : [{ place, d, width: Math.max(isDoubled ? DOUBLED : 0, lightWidth(brightness)) }],
-  );
-  const over = (look: string, isMarked: (one: Lit) => boolean) =>
-    lit
-      .filter(isMarked)
-      .map(({ place, d }) => <path key={`${look} ${place}`} class={look} d={d} />);
-  return (
-    <>
-      {[
-        ...known.map(({ place, d, width }) => (
-          <path key={`casing ${place}`} class="light-casing" d={d} stroke-width={width + 2} />
-        )),
-        ...known.map(({ place, d, width }) => (
-          <path key={place} class="light" d={d} stroke-width={width} />
-        )),
-        ...over('light-parting', ({ isDoubled }) => isDoubled),
-        ...over('light-loop', ({ isLoop }) => isLoop),
-        ...over('wire-unknown', ({ brightness }) => brightness === 'unknown'),
-      ]}
-    </>
+  return LAYERS.flatMap(([look, widthOn]) =>
+    lit.flatMap((one) => {
+      const width = widthOn(one);
+      return width ? (
+        <path key={look + one.place} class={look} d={one.d} stroke-width={width} />
+      ) : (
+        []
+      );
+    }),
   );
 }
 
@@ -115,14 +117,11 @@ function litAlike(lines: readonly LightLine[], scene: Scene): Lit[] {
     if (brightness === 0) continue;
     const isKnown = brightness !== 'unknown';
     const isDoubled = isKnown && copies > 1;
-    const look = `${brightness} ${isDoubled} ${isLoop}`;
+    const width = isKnown ? Math.max(isDoubled ? DOUBLED : 0, lightWidth(brightness)) : undefined;
+    const one = { place, d, width, isDoubled, isLoop: isKnown && isLoop };
+    const look = `${width} ${isDoubled} ${one.isLoop}`;
     const before = byLook.get(look);
-    byLook.set(
-      look,
-      before
-        ? { ...before, d: before.d + d }
-        : { place, d, brightness, isDoubled, isLoop: isKnown && isLoop },
-    );
+    byLook.set(look, before ? { ...before, d: before.d + d } : one);
   }
   return [...byLook.values()];
 }
