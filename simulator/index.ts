@@ -151,7 +151,7 @@ export {
 export type { Headroom } from './solve/headroom.ts';
 export { clippingStages, firstToClip, headroomAt, peakAt } from './solve/headroom.ts';
 export type { Level } from './solve/levels.ts';
-export { isKeptAt, levelAt, levelOf, levelsFrom } from './solve/levels.ts';
+export { levelAt, levelOf, levelsFrom, placesReached } from './solve/levels.ts';
 export type { Loop } from './solve/loop.ts';
 export type { NoiseShare } from './solve/noise.ts';
 export { noiseAt, noiseShares } from './solve/noise.ts';

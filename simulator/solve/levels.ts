@@ -47,9 +47,17 @@ export function levelsFrom(solution: Solution, source: string): (place: Address)
 }
 
 /**
- * Whether the very same stands at a place in two solutions, as it does where nothing between one and the next one
- * reaches. It is a quick look that computes no level: where it fails, all can sound as it did all the same.
+ * The places where not the very same stands in two solutions, as it does where nothing between one and the next one
+ * reaches. It is a quick look that computes no level: what stands at one of them can sound as it did all the same.
+ *
+ * @returns nothing where the solutions have not the same stages.
  */
-export const isKeptAt = (before: Solution, after: Solution, place: Address): boolean =>
-  before.circuit.stagesAt === after.circuit.stagesAt &&
-  stagesOf(after.circuit, place).every((stage) => before.rows[stage] === after.rows[stage]);
+export function placesReached(before: Solution, after: Solution): ReadonlySet<Address> | undefined {
+  const { stages, stagesAt } = after.circuit;
+  if (before.circuit.stagesAt !== stagesAt) return undefined;
+  const reached = new Set<Address>();
+  stages.forEach(({ place }, stage) => {
+    if (before.rows[stage] !== after.rows[stage]) reached.add(place);
+  });
+  return reached;
+}

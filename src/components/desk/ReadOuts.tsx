@@ -16,15 +16,7 @@ export function ReadOuts({ scene }: { scene: Scene }) {
   return (
     <table class="read-outs">
       <caption>Levels at the outputs</caption>
-      <thead>
-        <tr>
-          <th scope="col">Output</th>
-          <th scope="col">All together</th>
-          <th scope="col">
-            <span class="followed-key" aria-hidden="true" /> {sourceName(setup.rig, follow)}
-          </th>
-        </tr>
-      </thead>
+      <Head followed={sourceName(setup.rig, follow)} />
       <tbody>
         {setup.rig.outputs.map((output) => (
           <OutputRow key={output.id} output={output} scene={scene} />
@@ -33,6 +25,18 @@ export function ReadOuts({ scene }: { scene: Scene }) {
     </table>
   );
 }
+
+const Head = madeWhenChanged(({ followed }: { followed: string }) => (
+  <thead>
+    <tr>
+      <th scope="col">Output</th>
+      <th scope="col">All together</th>
+      <th scope="col">
+        <span class="followed-key" aria-hidden="true" /> {followed}
+      </th>
+    </tr>
+  </thead>
+));
 
 function OutputRow({ output, scene }: { output: Output; scene: Scene }) {
   const { solution, follow, scale } = scene;

@@ -2,9 +2,9 @@ import {
   type Address,
   addressesMoved,
   controls,
-  isKeptAt,
   levelAt,
   part,
+  placesReached,
   type Setup,
 } from '../../../simulator/index.ts';
 import type { Glow } from '../../drawing/light.ts';
@@ -21,10 +21,15 @@ export function looksAlike(drawn: object, before: Scene, after: Scene): boolean 
   if (!standsAlike(addresses, before, after)) return false;
   const isChosen = ({ selected }: Scene) => selected !== undefined && addresses.includes(selected);
   if (before.selected !== after.selected && (isChosen(before) || isChosen(after))) return false;
+  const { reached } = between(before, after);
   const { stagesAt } = after.solution.circuit;
+  // Seen from an output, what comes after a place counts as well.
+  const isUpToPlace = after.followed.kind !== 'output' && after.solution.loops.length === 0;
+  const isLeftAlone = (place: Address) => reached?.has(place) === false || !stagesAt.has(place);
   return (
-    addresses.every((place) => !stagesAt.has(place) || isLitAlike(place, before, after)) &&
-    outs.every((place) => !stagesAt.has(place) || isAsLoud(place, before, after))
+    addresses.every(
+      (place) => (isUpToPlace && isLeftAlone(place)) || isLitAlike(place, before, after),
+    ) && outs.every((place) => isLeftAlone(place) || isAsLoud(place, before, after))
   );
 }
 
@@ -33,7 +38,7 @@ export function looksAlike(drawn: object, before: Scene, after: Scene): boolean 
  * be made anew. Cords, and all switches, count as if they stood at each of them.
  */
 export function standsAlike(addresses: readonly Address[], before: Scene, after: Scene): boolean {
-  const turned = turnedBetween(before, after);
+  const { turned } = between(before, after);
   return turned?.every((address) => !addresses.includes(address)) ?? false;
 }
 
@@ -45,29 +50,38 @@ export const isRoutedAlike = ({ rig, board }: Setup, { board: after }: Setup): b
   });
 
 function isLitAlike(place: Address, before: Scene, after: Scene): boolean {
-  // Seen from an output, what comes after a place counts as well.
-  const isUpToPlace = after.followed.kind !== 'output' && after.solution.loops.length === 0;
-  if (isUpToPlace && isKeptAt(before.solution, after.solution, place)) return true;
+  if (!after.solution.circuit.stagesAt.has(place)) return true;
   const [was, is] = [before.light(place), after.light(place)];
   return (Object.keys(was) as (keyof Glow)[]).every((look) => was[look] === is[look]);
 }
 
 const isAsLoud = (place: Address, { solution: before }: Scene, { solution: after }: Scene) =>
-  isKeptAt(before, after, place) || levelAt(before, place) === levelAt(after, place);
+  levelAt(before, place) === levelAt(after, place);
 
-/** The two scenes that were held against one another last, and what was turned between them. */
-let last: { before: Scene; after: Scene; turned: readonly Address[] | undefined } | undefined;
+/** What lies between two scenes. */
+interface Between {
+  readonly before: Scene;
+  readonly after: Scene;
+  /** The levels and pans that stand elsewhere; nothing where anything else is another one, or the desk. */
+  readonly turned?: readonly Address[];
+  /** The places that the change reaches. */
+  readonly reached?: ReadonlySet<Address> | undefined;
+}
 
-/** The levels and pans that stand elsewhere in another scene of one desk; nothing where anything else is another one. */
-function turnedBetween(before: Scene, after: Scene): readonly Address[] | undefined {
+/** Of the two scenes that were held against one another last. */
+let last: Between | undefined;
+
+function between(before: Scene, after: Scene): Between {
   if (last?.before !== before || last.after !== after) {
-    const isTurnedAlone = isOfOneDesk(before, after) && isRoutedAlike(before.setup, after.setup);
-    const turned = isTurnedAlone
-      ? addressesMoved(before.setup.board, after.setup.board)
-      : undefined;
-    last = { before, after, turned };
+    const { setup } = before;
+    const isTurnedAlone = isOfOneDesk(before, after) && isRoutedAlike(setup, after.setup);
+    last = { before, after };
+    if (isTurnedAlone) {
+      const turned = addressesMoved(setup.board, after.setup.board);
+      last = { ...last, turned, reached: placesReached(before.solution, after.solution) };
+    }
   }
-  return last.turned;
+  return last;
 }
 
 const isOfOneDesk = (before: Scene, after: Scene): boolean =>
