@@ -16,7 +16,7 @@ import { gradeClass } from '../../src/class/gradebook.ts';
 import { readCourse } from '../../src/course/index.ts';
 import { benchSetup } from './bench-setup.ts';
 import { classAssignment, classFiles } from './class-files.ts';
-import { growthExponent, medianMs, onceMs, quantile } from './measure.ts';
+import { growthExponent, medianMs, mediansMs, onceMs, quantile } from './measure.ts';
 import { equationsOf, mathjsRun, mlMatrixRun } from './other-solvers.ts';
 import { SWEEPS, sweep } from './sweep.ts';
 import { sweptPages } from './swept-pages.ts';
@@ -119,7 +119,8 @@ function huntLines(): Line[] {
 
 function measure(): Line[] {
   const setups = SIZES.map((strips) => [strips, benchSetup(strips)] as const);
-  const edits = setups.map(([strips, setup]) => [strips, medianMs(editToLevels(setup))] as const);
+  const medians = mediansMs(setups.map(([, setup]) => editToLevels(setup)));
+  const edits = SIZES.map((strips, index) => [strips, medians[index] ?? Number.NaN] as const);
   const compared = setups.find(([strips]) => strips === COMPARED_SIZE)?.[1];
   const own = edits.find(([strips]) => strips === COMPARED_SIZE)?.[1];
   if (!compared || own === undefined)

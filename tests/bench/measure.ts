@@ -1,7 +1,36 @@
+/** A piece of work; it is told how often it was run before. */
+type Work = (run: number) => void;
+
 /** Median time of a piece of work, in milliseconds, after it has run warm. */
-export function medianMs(work: (run: number) => void, budgetMs = 1500): number {
-  const warmUntil = performance.now() + budgetMs / 4;
-  for (let run = 0; run < 3 || (run < 300 && performance.now() < warmUntil); run += 1) work(run);
+export function medianMs(work: Work, budgetMs = 1500): number {
+  warm(work, budgetMs / 4);
+  return quantile(0.5, timesOf(work, budgetMs));
+}
+
+/** Turns that several pieces of work take. */
+const TURNS = 8;
+
+/**
+ * Median times of several pieces of work, in milliseconds. They take turns, so that a machine which is slower at one
+ * moment than at another is so for all of them.
+ */
+export function mediansMs(works: readonly Work[], budgetMs = 1500): readonly number[] {
+  for (const work of works) warm(work, budgetMs / 4);
+  const times = works.map((): number[] => []);
+  for (let turn = 0; turn < TURNS; turn += 1) {
+    works.forEach((work, index) => {
+      times[index]?.push(...timesOf(work, budgetMs / TURNS));
+    });
+  }
+  return times.map((some) => quantile(0.5, some));
+}
+
+function warm(work: Work, budgetMs: number): void {
+  const until = performance.now() + budgetMs;
+  for (let run = 0; run < 3 || (run < 300 && performance.now() < until); run += 1) work(run);
+}
+
+function timesOf(work: Work, budgetMs: number): readonly number[] {
   const times: number[] = [];
   const until = performance.now() + budgetMs;
   for (let run = 0; run < 5 || (run < 1000 && performance.now() < until); run += 1) {
@@ -9,7 +38,7 @@ export function medianMs(work: (run: number) => void, budgetMs = 1500): number {
     work(run);
     times.push(performance.now() - started);
   }
-  return quantile(0.5, times);
+  return times;
 }
 
 /** The least of some times that a share of them, of 1, does not exceed: the nearest rank. */
