@@ -149,6 +149,26 @@ test('a fader that is dragged faster than frames come is drawn once a frame, and
   await expect(figure).toHaveValue(/^−(19|20)\.\d dB$/);
 });
 
+test('a field that goes while it is dragged leaves undo as it was', async ({ page }) => {
+  await openFrontDesk(page);
+  const fader = page.getByRole('slider', { name: 'Fader' });
+  await fader.scrollIntoViewIfNeeded();
+  const box = await fader.boundingBox();
+  if (!box) throw new Error('Expected a fader in the sheet.');
+  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+  await page.mouse.down();
+  await page.mouse.move(box.x + box.width / 4, box.y + box.height / 2);
+  await expect(page.getByRole('textbox', { name: 'fader in dB' })).toHaveValue(/^−/);
+  // As a second finger does, before the first one leaves.
+  await page.getByLabel('Controls of').selectOption({ label: 'Strip 8 Bass' });
+  const undo = page.getByRole('button', { name: 'Undo' });
+  await expect(undo).toBeEnabled();
+  await undo.focus();
+  await page.keyboard.press('Enter');
+  await expect(undo).toBeDisabled();
+  await page.mouse.up();
+});
+
 test('a fader that is dragged in the drawing comes back with one undo', async ({ page }) => {
   const { cello, svg, desk } = await openFrontDesk(page);
   const [slot] = cello.faders;

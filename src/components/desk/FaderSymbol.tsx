@@ -1,4 +1,4 @@
-import { useRef } from 'preact/hooks';
+import { useEffect, useRef } from 'preact/hooks';
 import {
   db,
   faderGain,
@@ -127,6 +127,13 @@ function FaderHandle({
   /** Whether a move was told that no frame has shown yet, and what came since. */
   const isTold = useRef(false);
   const waiting = useRef<PointerEvent>();
+  // One that goes while it is dragged hears of no end.
+  useEffect(
+    () => () => {
+      if (dragging.current) hands.send({ type: 'drag.end' });
+    },
+    [hands],
+  );
   if (scene.locked.has(address)) return null;
 
   const setFrom = (event: PointerEvent) => {

@@ -1,4 +1,4 @@
-import { useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import {
   db,
   faderGain,
@@ -48,6 +48,9 @@ export function GainField({ control, scene, hands }: Props) {
     if (isDragging.current) hands.send({ type: 'drag.end' });
     isDragging.current = false;
   };
+  // A field that goes while it is dragged, as when a second finger opens another strip, hears of no end.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: all that it needs stays the same.
+  useEffect(() => endDrag, []);
 
   const onKeyDown = (event: KeyboardEvent) => {
     const small = event.shiftKey ? FINE_STEP : STEP;
