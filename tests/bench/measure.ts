@@ -1,4 +1,4 @@
-/** A piece of work; it is told how often it was run before. */
+/** A piece of work; it is told the number of the run, so that it can do something else each time. */
 type Work = (run: number) => void;
 
 /** Median time of a piece of work, in milliseconds, after it has run warm. */

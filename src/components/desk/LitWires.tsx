@@ -63,7 +63,7 @@ export interface LightLine {
 
 /** Lines that are lit alike, as one path, by the place of the first. */
 interface Lit extends LightLine {
-  /** Nothing where the level is unknown. */
+  /** In units of the drawing; nothing where the level is unknown. */
   readonly width: number | undefined;
   readonly isDoubled: boolean;
   readonly isLoop: boolean;
@@ -73,8 +73,8 @@ interface Lit extends LightLine {
 const DOUBLED = 5;
 
 /**
- * What light is made of, from below, each with its width on a line, if it is there. All casings lie below all light, so
- * that none cuts through where a line goes on.
+ * What light is made of, from below, each with its width on a line in units of the drawing, if it is there. All casings
+ * lie below all light, so that none cuts through where a line goes on.
  */
 const LAYERS: readonly (readonly [
   look: string,
