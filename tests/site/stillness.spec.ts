@@ -43,3 +43,21 @@ for (const [screen, viewport] of [
     }
   });
 }
+
+test('a drawing stands where it stays before its names have come in', async ({ page }) => {
+  for (const address of PAGES) {
+    await test.step(address, async () => {
+      await page.goto(address);
+      const moved = await page.locator('.desk-picture').evaluateAll((pictures) =>
+        pictures.map((picture) => {
+          const [drawing, names] = picture.children;
+          const leftOf = () => drawing?.getBoundingClientRect().left ?? 0;
+          const after = leftOf();
+          names?.remove();
+          return leftOf() - after;
+        }),
+      );
+      expect.soft(new Set(moved), address).toEqual(new Set(moved.length > 0 ? [0] : []));
+    });
+  }
+});

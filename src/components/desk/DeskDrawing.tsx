@@ -24,7 +24,6 @@ export function DeskDrawing({ drawing, scene, name, hands, children }: Props) {
   const routed = useRouted(scene.setup);
   return (
     <div class="desk-picture">
-      <NamesView drawing={drawing} hands={hands} />
       <div class="desk-drawing" role="img" aria-label={name}>
         <Pane drawing={drawing}>
           {pairs.map((frame) => (
@@ -56,6 +55,8 @@ export function DeskDrawing({ drawing, scene, name, hands, children }: Props) {
           />
         ))}
       </div>
+      {/* Last, so that a page which is painted while it comes in shows the drawing where it stays. */}
+      <NamesView drawing={drawing} hands={hands} />
     </div>
   );
 }
