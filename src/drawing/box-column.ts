@@ -17,7 +17,7 @@ import {
   takesSends,
 } from '../../simulator/index.ts';
 import { bareColumn } from './bare-column.ts';
-import { RISER_SIDE } from './bus-column.ts';
+import { riser } from './bus-column.ts';
 import type { AssignCrossing, Column, Point, SendCrossing, WireLine, WireRole } from './drawing.ts';
 import type { BoxColumn, GoalMark, RailDot } from './room-drawing.ts';
 import type { RoomRows } from './room-rows.ts';
@@ -63,7 +63,9 @@ export function channelColumn(
     top: rows.start - NAMES,
     label,
     wires: [
-      ...(kind === 'box-bus' ? [riser(rows, owner, kind, x)] : []),
+      ...(kind === 'box-bus'
+        ? [riser(owner, kind, x, rows.buses.get(owner) ?? rows.main, rows.start)]
+        : []),
       ...(sends.length > 0 ? [{ ...afterWire(rows, owner, x), sends }] : []),
       ...pieces,
       ...run.wires,
@@ -91,7 +93,7 @@ export function boxMainColumn(setup: Setup, rows: RoomRows, x: number): BoxColum
     ...run,
     top: rows.start - NAMES,
     label: 'Box main mix',
-    wires: [riser(rows, BOX_MAIN, 'box-main', x), ...run.wires],
+    wires: [riser(BOX_MAIN, 'box-main', x, rows.main, rows.start), ...run.wires],
   };
   return { column, plugins: [], goal };
 }
@@ -198,16 +200,6 @@ function afterWire(rows: RoomRows, owner: Owner, x: number): WireLine {
     { x, y },
     { x: side, y },
     { x: side, y: rows.band.top },
-  ]);
-}
-
-/** From the rail of a bus up at the left of its column, and over to it. */
-function riser(rows: RoomRows, owner: Owner, role: WireRole, x: number): WireLine {
-  const side = x - RISER_SIDE;
-  return wire(part(owner, 'sum'), role, [
-    { x: side, y: rows.buses.get(owner) ?? rows.main },
-    { x: side, y: rows.start },
-    { x, y: rows.start },
   ]);
 }
 

@@ -8,7 +8,7 @@ import {
   type Subgroup,
 } from '../../simulator/index.ts';
 import { bareColumn } from './bare-column.ts';
-import type { Column } from './drawing.ts';
+import type { Column, WireLine, WireRole } from './drawing.ts';
 import { type Rows, rowsOf } from './rows.ts';
 import { runDown } from './run.ts';
 import { sideJackAt } from './side-jack.ts';
@@ -80,18 +80,36 @@ function busColumn(
   x: number,
   end: number,
 ): Column {
-  const riser = x - RISER_SIDE;
   const start = rows.top + 2;
-  const place = part(owner, 'sum');
-  const run = runDown(owner, kind, rowsOf(rows, stages), { place, y: start }, end, x);
-  const rising = {
-    place,
-    role: kind,
+  const from = { place: part(owner, 'sum'), y: start };
+  const run = runDown(owner, kind, rowsOf(rows, stages), from, end, x);
+  const rising = riser(owner, kind, x, railY, start);
+  return { ...bareColumn(owner, kind, x), ...run, wires: [rising, ...run.wires] };
+}
+
+/** How far a riser is drawn into the wires that it comes from and goes on in. */
+const INTO = 4;
+
+/** A wire from the rail of a bus up at the left of its column, and over to its top. */
+export function riser(
+  owner: Owner,
+  role: WireRole,
+  x: number,
+  railY: number,
+  top: number,
+): WireLine {
+  const side = x - RISER_SIDE;
+  return {
+    place: part(owner, 'sum'),
+    role,
     points: [
-      { x: riser, y: railY },
-      { x: riser, y: start },
-      { x, y: start },
+      { x: side, y: railY },
+      { x: side, y: top },
+      { x, y: top },
+    ],
+    corners: [
+      { x: side - INTO, y: railY },
+      { x, y: top + INTO },
     ],
   };
-  return { ...bareColumn(owner, kind, x), ...run, wires: [rising, ...run.wires] };
 }

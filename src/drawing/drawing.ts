@@ -25,6 +25,8 @@ export interface WireLine {
   readonly place: Address;
   readonly role: WireRole;
   readonly points: readonly Point[];
+  /** Places on the wires at its ends, where those lie at an angle to it: drawn to there, its corners are whole. */
+  readonly corners?: readonly [before: Point, after: Point];
   /** Whether it is there by a normal alone, without a cord. */
   readonly isNormal?: boolean;
   /** The sends that are taken on it, where it leads to nothing else. */

@@ -4,8 +4,7 @@ import type { Point, SendCrossing, WireLine } from '../../drawing/drawing.ts';
 import { drawnWhenChanged } from './drawn-when-changed.ts';
 import type { Scene } from './scene.ts';
 
-const pathOf = (points: readonly Point[]) =>
-  points.map(({ x, y }, index) => `${index === 0 ? 'M' : 'L'}${x} ${y}`).join('');
+const pathOf = (points: readonly Point[]) => `M${points.map(({ x, y }) => `${x} ${y}`).join('L')}`;
 
 /** A straight line as the path of a wire. */
 export const line = (...ends: readonly [Point, Point]): string => pathOf(ends);
@@ -27,7 +26,13 @@ interface WiresProps {
 export const LitWires = drawnWhenChanged<WiresProps>(Wires, ({ wires }) => wires);
 
 function Wires({ wires, lines = [], scene }: WiresProps) {
-  const paths = useMemo(() => wires.map(({ points }) => pathOf(points)), [wires]);
+  const paths = useMemo(
+    () =>
+      wires.map(({ points, corners }) =>
+        pathOf(corners ? [corners[0], ...points, corners[1]] : points),
+      ),
+    [wires],
+  );
   const bare = new Map<string, string>();
   const onWires = wires.flatMap(({ place, role, isNormal, sends }, index): LightLine[] => {
     const d = paths[index] ?? '';
