@@ -21,8 +21,7 @@ export interface SweptPage {
 }
 
 /** All figures of a sheet as one text. */
-const FIGURES = (fields: Element[]) =>
-  fields.map((field) => (field as HTMLInputElement).value).join(' ');
+const FIGURES = (figures: Element[]) => figures.map(({ textContent }) => textContent).join(' ');
 
 /** What a sweep came to, in milliseconds from a move of the pointer to the frame that shows it. */
 export interface Sweep {

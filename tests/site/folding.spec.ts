@@ -6,8 +6,6 @@ test('strips that are folded stand as a row of levels, and follow what is turned
 }) => {
   await page.goto('/bench/');
   await expect(page.locator('astro-island[ssr]')).toHaveCount(0);
-  // What chooses what is drawn comes to life later than the desk.
-  await page.waitForLoadState('networkidle');
   const strips = page.getByRole('button', { name: 'Strips 1–8' });
   await expect(strips).toHaveAttribute('aria-pressed', 'true');
   const before = await page.locator('.desk-drawing .hit-fader').count();

@@ -69,6 +69,33 @@ test.describe('while a part of the code is on its way', () => {
     await expect(task).not.toContainText('in a moment');
   });
 
+  test('a click at a button that the server rendered is done as soon as it is there', async ({
+    page,
+  }) => {
+    const release = await holdBack(page, 'SectionButtons');
+    await openBench(page);
+    const strips = page.getByRole('button', { name: 'Strips 1–8' });
+    await strips.click();
+    await expect(strips).toHaveAttribute('aria-pressed', 'true');
+    release();
+    await expect(strips).toHaveAttribute('aria-pressed', 'false');
+    await expect(page.locator('.folded')).toHaveCount(1);
+  });
+
+  test('keys that open a field for a figure are in it as soon as it is there', async ({ page }) => {
+    const release = await holdBack(page, 'FigureEntry');
+    await openBench(page);
+    const fader = page.locator('.sheet [data-address$=".fader"]');
+    await fader.focus();
+    await page.keyboard.type('-7,5');
+    release();
+    const entry = page.getByRole('textbox', { name: 'fader in dB' });
+    await expect(entry).toHaveValue('-7,5');
+    await expect(entry).toBeFocused();
+    await page.keyboard.press('Enter');
+    await expect(fader).toHaveAttribute('aria-valuetext', 'minus 7.5 decibels');
+  });
+
   test('an answer is judged as soon as it is there', async ({ page }) => {
     const release = await holdBack(page, 'judging');
     const { section: quiz } = await openTask(page, 'Quiz', 'insert-or-send');

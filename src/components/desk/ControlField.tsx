@@ -8,13 +8,13 @@ import {
   type SwitchControl,
   valueAt,
 } from '../../../simulator/index.ts';
-import { capitalised, controlText, normalText, plugText, spokenControl } from '../../text/index.ts';
+import { capitalised, controlText, normalText, plugText } from '../../text/index.ts';
 import { setWhenChanged } from './drawn-when-changed.ts';
 import { FieldLabel } from './FieldLabel.tsx';
 import { GainField } from './GainField.tsx';
 import { openByArrow } from './open-by-arrow.ts';
+import { RangeField } from './RangeField.tsx';
 import type { Hands, Scene } from './scene.ts';
-import { stepByWheel } from './step-by-wheel.ts';
 
 interface Props<C extends Control> {
   control: C;
@@ -70,62 +70,37 @@ const PAN_STEP = 0.05;
 const FINE_PAN_STEP = 0.01;
 
 function PanField({ control, scene, hands }: Props<PanControl>) {
-  const { address } = control;
+  const { address, label } = control;
   const position = numberAt(scene.setup, address);
-  const isLocked = scene.locked.has(address);
-  const id = `${scene.id}-${address}`;
-  const step = (by: number) => hands.send({ type: 'control.step', address, by });
   return (
-    <div class="field">
-      <FieldLabel id={id} control={control} scene={scene} hands={hands} />
-      <div class="gain">
-        <button
-          type="button"
-          tabIndex={-1}
-          aria-label={`Turn ${control.label} left`}
-          disabled={isLocked}
-          onClick={() => step(-PAN_STEP)}
-        >
-          ‹
-        </button>
-        <input
-          id={id}
-          type="range"
-          min={-1}
-          max={1}
-          step={FINE_PAN_STEP}
-          value={position}
-          aria-valuetext={spokenControl(control, position)}
-          data-address={address}
-          disabled={isLocked}
-          onKeyDown={(event) => {
-            const by = event.shiftKey ? FINE_PAN_STEP : PAN_STEP;
-            const turn = { ArrowLeft: -by, ArrowDown: -by, ArrowRight: by, ArrowUp: by }[event.key];
-            if (turn !== undefined) step(turn);
-            else if (event.key === 'Backspace') hands.send({ type: 'control.reset', address });
-            else return;
-            event.preventDefault();
-          }}
-          onInput={({ currentTarget }) => {
-            hands.send({ type: 'control.set', address, value: Number(currentTarget.value) });
-          }}
-          onDblClick={() => hands.send({ type: 'control.reset', address })}
-          onWheel={(event) => stepByWheel(event, (up) => step(up * PAN_STEP))}
-        />
-        <button
-          type="button"
-          tabIndex={-1}
-          aria-label={`Turn ${control.label} right`}
-          disabled={isLocked}
-          onClick={() => step(PAN_STEP)}
-        >
-          ›
-        </button>
-        <output class="figure-field" for={id}>
-          {controlText(control, position)}
-        </output>
-      </div>
-    </div>
+    <RangeField
+      control={control}
+      scene={scene}
+      hands={hands}
+      at={position}
+      stride={PAN_STEP}
+      down={[`Turn ${label} left`, '‹']}
+      up={[`Turn ${label} right`, '›']}
+      min={-1}
+      max={1}
+      step={FINE_PAN_STEP}
+      value={position}
+      onKeyDown={(event) => {
+        const by = event.shiftKey ? FINE_PAN_STEP : PAN_STEP;
+        const turn = { ArrowLeft: -by, ArrowDown: -by, ArrowRight: by, ArrowUp: by }[event.key];
+        if (turn !== undefined) hands.send({ type: 'control.step', address, by: turn });
+        else if (event.key === 'Backspace') hands.send({ type: 'control.reset', address });
+        else return;
+        event.preventDefault();
+      }}
+      onInput={({ currentTarget }) => {
+        hands.send({ type: 'control.set', address, value: Number(currentTarget.value) });
+      }}
+    >
+      <output class="figure-field" for={`${scene.id}-${address}`}>
+        {controlText(control, position)}
+      </output>
+    </RangeField>
   );
 }
 

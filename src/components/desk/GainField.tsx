@@ -6,11 +6,11 @@ import {
   type GainControl,
   numberAt,
 } from '../../../simulator/index.ts';
-import { controlText, spokenControl } from '../../text/index.ts';
-import { readNumber } from '../../text/read-number.ts';
-import { FieldLabel } from './FieldLabel.tsx';
+import { controlText } from '../../text/index.ts';
+import { Later, useLater } from './later.ts';
+import { NotThereYet } from './NotThereYet.tsx';
+import { RangeField } from './RangeField.tsx';
 import type { Hands, Scene } from './scene.ts';
-import { stepByWheel } from './step-by-wheel.ts';
 
 /** Steps of a gain in dB: arrow, arrow with Shift, page. */
 const STEP = 0.5;
@@ -21,6 +21,8 @@ const DETENT = 0.6;
 /** Positions of a range that moves on the fader's taper. */
 const TRAVEL = 1000;
 
+const ENTRY = new Later(async () => (await import('./FigureEntry.tsx')).FigureEntry);
+
 interface Props {
   control: GainControl;
   scene: Scene;
@@ -28,17 +30,17 @@ interface Props {
 }
 
 /**
- * A gain as a native range, with buttons for single clicks and a field for its figure.
- *
- * Arrows step 0.5 dB, with Shift 0.1, Page 6, Home and End the ends, Backspace or a double click the
- * default; a digit goes on in the field. Tab passes the buttons by: they do what the arrows do.
+ * A gain as a range whose figure can be typed over. Arrows step 0.5 dB, with Shift 0.1, Page 6, Home and End
+ * the ends, Backspace the default; a digit, or a click at the figure, opens a field to type in.
  */
 export function GainField({ control, scene, hands }: Props) {
-  const { address, min, max, closes } = control;
+  const { address, label, min, max, closes } = control;
   const value = numberAt(scene.setup, address);
-  const isLocked = scene.locked.has(address);
-  const id = `${scene.id}-${address}`;
-  const figure = useRef<HTMLInputElement>(null);
+  const text = controlText(control, value);
+  const entry = useLater(ENTRY);
+  /** What was typed so far, while its figure is typed over. */
+  const [typed, setTyped] = useState<string>();
+  const figure = useRef<HTMLButtonElement>(null);
   const isDragging = useRef(false);
   // Shift leaves what is dragged free of the detent.
   const isFree = useRef(false);
@@ -52,6 +54,12 @@ export function GainField({ control, scene, hands }: Props) {
   // biome-ignore lint/correctness/useExhaustiveDependencies: all that it needs stays the same.
   useEffect(() => endDrag, []);
 
+  const typeDigit = (event: KeyboardEvent) => {
+    if (!/^[\d.,+-]$/.test(event.key) || event.ctrlKey || event.metaKey) return;
+    event.preventDefault();
+    // Until there is a field to type in, its first keys are gathered.
+    setTyped((before = '') => before + event.key);
+  };
   const onKeyDown = (event: KeyboardEvent) => {
     const small = event.shiftKey ? FINE_STEP : STEP;
     const deed: Record<string, () => void> = {
@@ -69,128 +77,62 @@ export function GainField({ control, scene, hands }: Props) {
     if (act) {
       event.preventDefault();
       act();
-    } else if (/^[\d.+-]$/.test(event.key) && !event.ctrlKey && !event.metaKey) {
-      figure.current?.focus();
-      figure.current?.select();
-    }
+    } else typeDigit(event);
   };
 
   return (
-    <div class="field">
-      <FieldLabel id={id} control={control} scene={scene} hands={hands} />
-      <div class="gain">
-        <button
-          type="button"
-          tabIndex={-1}
-          aria-label={`Lower ${control.label}`}
-          disabled={isLocked}
-          onClick={() => step(-STEP)}
-        >
-          −
-        </button>
-        <input
-          id={id}
-          type="range"
-          min={closes ? 0 : min}
-          max={closes ? TRAVEL : max}
-          step={closes ? 1 : STEP}
-          value={closes ? Math.round(faderPosition(db(value)) * TRAVEL) : value}
-          aria-valuetext={spokenControl(control, value)}
-          data-address={address}
-          disabled={isLocked}
-          onKeyDown={onKeyDown}
-          onPointerDown={(event) => {
-            isFree.current = event.shiftKey;
-            isDragging.current = true;
-            hands.send({ type: 'drag.begin' });
-          }}
-          onPointerMove={(event) => {
-            isFree.current = event.shiftKey;
-          }}
-          onPointerUp={endDrag}
-          onPointerCancel={endDrag}
-          onInput={({ currentTarget }) => {
-            const at = Number(currentTarget.value);
-            const wanted = closes ? Math.round(faderGain(at / TRAVEL) * 10) / 10 : at;
-            const isAtUnity = isDragging.current && !isFree.current && Math.abs(wanted) < DETENT;
-            set(isAtUnity ? 0 : wanted);
-          }}
-          onDblClick={() => hands.send({ type: 'control.reset', address })}
-          onWheel={(event) => stepByWheel(event, (up) => step(up * STEP))}
-        />
-        <button
-          type="button"
-          tabIndex={-1}
-          aria-label={`Raise ${control.label}`}
-          disabled={isLocked}
-          onClick={() => step(STEP)}
-        >
-          +
-        </button>
-        <Figure
-          field={figure}
-          text={controlText(control, value)}
-          label={`${control.label} in ${control.unit}`}
-          isLocked={isLocked}
+    <RangeField
+      control={control}
+      scene={scene}
+      hands={hands}
+      at={value}
+      stride={STEP}
+      down={[`Lower ${label}`, '−']}
+      up={[`Raise ${label}`, '+']}
+      min={closes ? 0 : min}
+      max={closes ? TRAVEL : max}
+      step={closes ? 1 : STEP}
+      value={closes ? Math.round(faderPosition(db(value)) * TRAVEL) : value}
+      onKeyDown={onKeyDown}
+      onPointerDown={(event) => {
+        isFree.current = event.shiftKey;
+        isDragging.current = true;
+        hands.send({ type: 'drag.begin' });
+      }}
+      onPointerMove={(event) => {
+        isFree.current = event.shiftKey;
+      }}
+      onPointerUp={endDrag}
+      onPointerCancel={endDrag}
+      onInput={({ currentTarget }) => {
+        const at = Number(currentTarget.value);
+        const wanted = closes ? Math.round(faderGain(at / TRAVEL) * 10) / 10 : at;
+        const isAtUnity = isDragging.current && !isFree.current && Math.abs(wanted) < DETENT;
+        set(isAtUnity ? 0 : wanted);
+      }}
+    >
+      {typed !== undefined && entry.there && (
+        <entry.there
+          label={`${label} in ${control.unit}`}
+          figure={text}
+          typed={typed}
+          goBack={() => figure.current?.focus()}
           onEnter={set}
+          onLeave={() => setTyped(undefined)}
         />
-      </div>
-    </div>
-  );
-}
-
-interface FigureProps {
-  field: { current: HTMLInputElement | null };
-  text: string;
-  label: string;
-  isLocked: boolean;
-  onEnter: (value: number) => void;
-}
-
-/** The figure of a gain, which can be typed over. Enter takes it, Escape leaves it as it was. */
-function Figure({ field, text, label, isLocked, onEnter }: FigureProps) {
-  const [draft, setDraft] = useState<string | undefined>(undefined);
-  const [isRefused, setRefused] = useState(false);
-  const leave = () => {
-    setDraft(undefined);
-    setRefused(false);
-  };
-  const take = () => {
-    const isEmpty = draft === undefined || draft.trim() === '';
-    const value = isEmpty ? undefined : readNumber(draft);
-    // What was typed stays, to be mended.
-    if (value === undefined && !isEmpty) {
-      setRefused(true);
-      return;
-    }
-    if (value !== undefined) onEnter(value);
-    leave();
-  };
-  return (
-    <>
-      <input
-        ref={field}
-        class="figure-field"
-        type="text"
-        inputMode="text"
-        autocomplete="off"
-        aria-label={label}
-        aria-invalid={isRefused}
-        value={draft ?? text}
-        disabled={isLocked}
-        onFocus={({ currentTarget }) => currentTarget.select()}
-        onInput={({ currentTarget }) => setDraft(currentTarget.value)}
-        onBlur={take}
-        onKeyDown={(event) => {
-          if (event.key === 'Enter') take();
-          if (event.key === 'Escape') leave();
-        }}
-      />
-      {isRefused && (
-        <span class="figure-word" role="alert">
-          {`Expected a number such as −6, or “closed”; found “${draft?.slice(0, 20)}”. Escape brings back ${text}.`}
-        </span>
       )}
-    </>
+      <button
+        ref={figure}
+        type="button"
+        class="figure-field"
+        aria-label={`Type over ${label}: ${text}`}
+        disabled={scene.locked.has(address)}
+        onClick={() => setTyped('')}
+        onKeyDown={typeDigit}
+      >
+        {text}
+      </button>
+      {typed !== undefined && entry.hasFailed && <NotThereYet later={entry} what="Typed figures" />}
+    </RangeField>
   );
 }

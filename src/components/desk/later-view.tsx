@@ -42,6 +42,8 @@ export function laterView<Props extends object>(
     const first = useRef(props);
     /** What its view was shown with last; nothing as long as it did not come to life. */
     const shown = useRef<{ readonly View: ComponentType<Props>; readonly props: Props }>();
+    /** What was clicked before it came to life, in a button that was there from the server. */
+    const clicked = useRef<HTMLElement>();
     const isAsRendered = useRef(true);
     isAsRendered.current &&= areAlike(first.current, props);
     const View = later.there ?? (isAsRendered.current ? undefined : Meanwhile);
@@ -56,6 +58,8 @@ export function laterView<Props extends object>(
       const show = last ? render : hydrate;
       show(<View {...props} />, place.current);
       shown.current = { View, props };
+      clicked.current?.click();
+      clicked.current = undefined;
     });
     useEffect(() => {
       const element = place.current;
@@ -67,7 +71,14 @@ export function laterView<Props extends object>(
     if (import.meta.env.SSR) return <div>{View && <View {...props} />}</div>;
     return (
       <>
-        <div ref={place} dangerouslySetInnerHTML={AS_RENDERED} />
+        <div
+          ref={place}
+          dangerouslySetInnerHTML={AS_RENDERED}
+          onClickCapture={({ target }) => {
+            const isInButton = (target as Element).closest('button');
+            if (isInButton && !shown.current) clicked.current = target as HTMLElement;
+          }}
+        />
         {what !== undefined &&
           !later.there &&
           (later.hasFailed || !(View || isAsRendered.current)) && (

@@ -61,8 +61,9 @@ export function useLater<T>(
     setState({ there, hasFailed: !there });
     return there;
   }, [later]);
+  const { there } = state;
   useEffect(() => {
-    if (when === 'at once') void fetch();
-  }, [fetch, when]);
+    if (when === 'at once' && !there) void fetch();
+  }, [there, fetch, when]);
   return { ...state, fetch };
 }

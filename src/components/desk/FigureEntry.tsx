@@ -1,0 +1,70 @@
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { readNumber } from '../../text/read-number.ts';
+
+interface Props {
+  label: string;
+  /** The figure that it lies over. */
+  figure: string;
+  /** What it begins with: the keys that opened it. */
+  typed: string;
+  onEnter: (value: number) => void;
+  /** Gives the focus back to where it was opened. */
+  goBack: () => void;
+  /** Called when it has nothing more to do. */
+  onLeave: () => void;
+}
+
+/** How much of what was typed an error shows, in characters. */
+const SHOWN = 20;
+
+const isRefused = (typed: string) => typed.trim() !== '' && readNumber(typed) === undefined;
+
+/** A field over the figure of a gain. Enter takes what is typed, and so does leaving it; Escape does not. */
+export function FigureEntry({ label, figure, typed, onEnter, goBack, onLeave }: Props) {
+  const field = useRef<HTMLInputElement>(null);
+  const [refused, setRefused] = useState<string>();
+  // biome-ignore lint/correctness/useExhaustiveDependencies: it begins once.
+  useLayoutEffect(() => {
+    if (!field.current) return;
+    field.current.focus();
+    // Set here, it leaves the caret behind it.
+    field.current.value = typed;
+  }, []);
+  const take = (entered: string) => {
+    // It stays, to be mended.
+    if (isRefused(entered)) return setRefused(entered);
+    const value = readNumber(entered);
+    if (value !== undefined) onEnter(value);
+    onLeave();
+  };
+  return (
+    <>
+      <input
+        ref={field}
+        class="figure-field"
+        type="text"
+        inputMode="text"
+        autocomplete="off"
+        aria-label={label}
+        aria-invalid={refused !== undefined}
+        placeholder={figure}
+        onBlur={({ currentTarget }) => take(currentTarget.value)}
+        onKeyDown={(event) => {
+          const { key, currentTarget } = event;
+          if (key === 'Escape') currentTarget.value = '';
+          else if (key !== 'Enter') return;
+          // Or it would be pressed at what has the focus then.
+          event.preventDefault();
+          // The field that loses the focus takes what is in it.
+          if (isRefused(currentTarget.value)) setRefused(currentTarget.value);
+          else goBack();
+        }}
+      />
+      {refused !== undefined && (
+        <span class="figure-word" role="alert">
+          {`Expected a number such as −6, or “closed”; found “${refused.slice(0, SHOWN)}”. Escape brings back ${figure}.`}
+        </span>
+      )}
+    </>
+  );
+}

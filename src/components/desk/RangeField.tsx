@@ -1,0 +1,67 @@
+import type { ComponentChildren, JSX } from 'preact';
+import type { GainControl, PanControl } from '../../../simulator/index.ts';
+import { spokenControl } from '../../text/index.ts';
+import { FieldLabel } from './FieldLabel.tsx';
+import type { Hands, Scene } from './scene.ts';
+import { stepByWheel } from './step-by-wheel.ts';
+
+type ButtonWords = readonly [name: string, sign: string];
+
+interface Props extends JSX.InputHTMLAttributes<HTMLInputElement> {
+  control: GainControl | PanControl;
+  scene: Scene;
+  hands: Hands;
+  /** Where the control stands. */
+  at: number;
+  /** How far an arrow, a turn of the wheel and each button go, in the unit of the control. */
+  stride: number;
+  /** What the button towards its least does, and the sign on it. */
+  down: ButtonWords;
+  /** What the button towards its most does, and the sign on it. */
+  up: ButtonWords;
+  /** Its figure. */
+  children: ComponentChildren;
+}
+
+/**
+ * A control that goes from one end to the other, as a native range with a button at either side. Tab passes
+ * the buttons by: they do what the arrows do. A double click sets it to its default.
+ */
+export function RangeField(props: Props) {
+  const { control, scene, hands, at, stride, down, up, children, ...range } = props;
+  const { address } = control;
+  const isLocked = scene.locked.has(address);
+  const id = `${scene.id}-${address}`;
+  const step = (by: number) => hands.send({ type: 'control.step', address, by });
+  const button = ([name, sign]: ButtonWords, by: number) => (
+    <button
+      type="button"
+      tabIndex={-1}
+      aria-label={name}
+      disabled={isLocked}
+      onClick={() => step(by)}
+    >
+      {sign}
+    </button>
+  );
+  return (
+    <div class="field">
+      <FieldLabel id={id} control={control} scene={scene} hands={hands} />
+      <div class="gain">
+        {button(down, -stride)}
+        <input
+          id={id}
+          type="range"
+          aria-valuetext={spokenControl(control, at)}
+          data-address={address}
+          disabled={isLocked}
+          onDblClick={() => hands.send({ type: 'control.reset', address })}
+          onWheel={(event) => stepByWheel(event, (turned) => step(turned * stride))}
+          {...range}
+        />
+        {button(up, stride)}
+        {children}
+      </div>
+    </div>
+  );
+}
