@@ -96,6 +96,20 @@ test.describe('while a part of the code is on its way', () => {
     await expect(fader).toHaveAttribute('aria-valuetext', 'minus 7.5 decibels');
   });
 
+  test('a figure that was typed and taken by then is set as soon as its field is there', async ({
+    page,
+  }) => {
+    const release = await holdBack(page, 'FigureEntry');
+    await openBench(page);
+    const fader = page.locator('.sheet [data-address$=".fader"]');
+    await fader.focus();
+    await page.keyboard.type('-7,5');
+    await page.keyboard.press('Enter');
+    release();
+    await expect(fader).toHaveAttribute('aria-valuetext', 'minus 7.5 decibels');
+    await expect(page.getByRole('button', { name: 'Type over fader' })).toBeFocused();
+  });
+
   test('an answer is judged as soon as it is there', async ({ page }) => {
     const release = await holdBack(page, 'judging');
     const { section: quiz } = await openTask(page, 'Quiz', 'insert-or-send');

@@ -77,22 +77,14 @@ function PanField({ control, scene, hands }: Props<PanControl>) {
       control={control}
       scene={scene}
       hands={hands}
-      at={position}
       stride={PAN_STEP}
+      fine={FINE_PAN_STEP}
       down={[`Turn ${label} left`, '‹']}
       up={[`Turn ${label} right`, '›']}
       min={-1}
       max={1}
       step={FINE_PAN_STEP}
       value={position}
-      onKeyDown={(event) => {
-        const by = event.shiftKey ? FINE_PAN_STEP : PAN_STEP;
-        const turn = { ArrowLeft: -by, ArrowDown: -by, ArrowRight: by, ArrowUp: by }[event.key];
-        if (turn !== undefined) hands.send({ type: 'control.step', address, by: turn });
-        else if (event.key === 'Backspace') hands.send({ type: 'control.reset', address });
-        else return;
-        event.preventDefault();
-      }}
       onInput={({ currentTarget }) => {
         hands.send({ type: 'control.set', address, value: Number(currentTarget.value) });
       }}

@@ -5,7 +5,7 @@ interface Props {
   label: string;
   /** The figure that it lies over. */
   figure: string;
-  /** What it begins with: the keys that opened it. */
+  /** What it begins with: the keys that opened it, ended by a line break if they took it already. */
   typed: string;
   onEnter: (value: number) => void;
   /** Gives the focus back to where it was opened. */
@@ -23,13 +23,6 @@ const isRefused = (typed: string) => typed.trim() !== '' && readNumber(typed) ==
 export function FigureEntry({ label, figure, typed, onEnter, goBack, onLeave }: Props) {
   const field = useRef<HTMLInputElement>(null);
   const [refused, setRefused] = useState<string>();
-  // biome-ignore lint/correctness/useExhaustiveDependencies: it begins once.
-  useLayoutEffect(() => {
-    if (!field.current) return;
-    field.current.focus();
-    // Set here, it leaves the caret behind it.
-    field.current.value = typed;
-  }, []);
   const take = (entered: string) => {
     // It stays, to be mended.
     if (isRefused(entered)) return setRefused(entered);
@@ -37,6 +30,19 @@ export function FigureEntry({ label, figure, typed, onEnter, goBack, onLeave }: 
     if (value !== undefined) onEnter(value);
     onLeave();
   };
+  const enter = (entered: string) => {
+    // The field that loses the focus takes what is in it.
+    if (isRefused(entered)) setRefused(entered);
+    else goBack();
+  };
+  // biome-ignore lint/correctness/useExhaustiveDependencies: it begins once.
+  useLayoutEffect(() => {
+    if (!field.current) return;
+    field.current.focus();
+    // Set here, it leaves the caret behind it.
+    field.current.value = typed.trim();
+    if (typed.endsWith('\n')) enter(typed.trim());
+  }, []);
   return (
     <>
       <input
@@ -55,9 +61,7 @@ export function FigureEntry({ label, figure, typed, onEnter, goBack, onLeave }: 
           else if (key !== 'Enter') return;
           // Or it would be pressed at what has the focus then.
           event.preventDefault();
-          // The field that loses the focus takes what is in it.
-          if (isRefused(currentTarget.value)) setRefused(currentTarget.value);
-          else goBack();
+          enter(currentTarget.value);
         }}
       />
       {refused !== undefined && (

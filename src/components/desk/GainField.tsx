@@ -21,6 +21,9 @@ const DETENT = 0.6;
 /** Positions of a range that moves on the fader's taper. */
 const TRAVEL = 1000;
 
+/** What Enter adds to what is typed. */
+const TAKEN = '\n';
+
 const ENTRY = new Later(async () => (await import('./FigureEntry.tsx')).FigureEntry);
 
 interface Props {
@@ -54,30 +57,12 @@ export function GainField({ control, scene, hands }: Props) {
   // biome-ignore lint/correctness/useExhaustiveDependencies: all that it needs stays the same.
   useEffect(() => endDrag, []);
 
-  const typeDigit = (event: KeyboardEvent) => {
-    if (!/^[\d.,+-]$/.test(event.key) || event.ctrlKey || event.metaKey) return;
+  // Until there is a field to type in, its keys are gathered, up to the one that takes it.
+  const type = (event: KeyboardEvent) => {
+    const key = typed !== undefined && event.key === 'Enter' ? TAKEN : event.key;
+    if (!/^[\d.,+\n-]$/.test(key) || event.ctrlKey || event.metaKey) return;
     event.preventDefault();
-    // Until there is a field to type in, its first keys are gathered.
-    setTyped((before = '') => before + event.key);
-  };
-  const onKeyDown = (event: KeyboardEvent) => {
-    const small = event.shiftKey ? FINE_STEP : STEP;
-    const deed: Record<string, () => void> = {
-      ArrowUp: () => step(small),
-      ArrowRight: () => step(small),
-      ArrowDown: () => step(-small),
-      ArrowLeft: () => step(-small),
-      PageUp: () => step(PAGE),
-      PageDown: () => step(-PAGE),
-      Home: () => set(closes ? -Infinity : min),
-      End: () => set(max),
-      Backspace: () => hands.send({ type: 'control.reset', address }),
-    };
-    const act = deed[event.key];
-    if (act) {
-      event.preventDefault();
-      act();
-    } else typeDigit(event);
+    setTyped((before = '') => before + key);
   };
 
   return (
@@ -85,15 +70,21 @@ export function GainField({ control, scene, hands }: Props) {
       control={control}
       scene={scene}
       hands={hands}
-      at={value}
       stride={STEP}
+      fine={FINE_STEP}
+      keys={{
+        PageUp: () => step(PAGE),
+        PageDown: () => step(-PAGE),
+        Home: () => set(closes ? -Infinity : min),
+        End: () => set(max),
+      }}
+      onOtherKey={type}
       down={[`Lower ${label}`, '−']}
       up={[`Raise ${label}`, '+']}
       min={closes ? 0 : min}
       max={closes ? TRAVEL : max}
       step={closes ? 1 : STEP}
       value={closes ? Math.round(faderPosition(db(value)) * TRAVEL) : value}
-      onKeyDown={onKeyDown}
       onPointerDown={(event) => {
         isFree.current = event.shiftKey;
         isDragging.current = true;
@@ -128,7 +119,7 @@ export function GainField({ control, scene, hands }: Props) {
         aria-label={`Type over ${label}: ${text}`}
         disabled={scene.locked.has(address)}
         onClick={() => setTyped('')}
-        onKeyDown={typeDigit}
+        onKeyDown={type}
       >
         {text}
       </button>

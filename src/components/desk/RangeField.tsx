@@ -1,5 +1,5 @@
 import type { ComponentChildren, JSX } from 'preact';
-import type { GainControl, PanControl } from '../../../simulator/index.ts';
+import { type GainControl, numberAt, type PanControl } from '../../../simulator/index.ts';
 import { spokenControl } from '../../text/index.ts';
 import { FieldLabel } from './FieldLabel.tsx';
 import type { Hands, Scene } from './scene.ts';
@@ -7,14 +7,21 @@ import { stepByWheel } from './step-by-wheel.ts';
 
 type ButtonWords = readonly [name: string, sign: string];
 
+/** What keys do, by their names. */
+export type Keys = Readonly<Record<string, () => void>>;
+
 interface Props extends JSX.InputHTMLAttributes<HTMLInputElement> {
   control: GainControl | PanControl;
   scene: Scene;
   hands: Hands;
-  /** Where the control stands. */
-  at: number;
   /** How far an arrow, a turn of the wheel and each button go, in the unit of the control. */
   stride: number;
+  /** How far an arrow goes with Shift. */
+  fine: number;
+  /** What more keys do than the arrows and Backspace. */
+  keys?: Keys;
+  /** Is told of all other keys. */
+  onOtherKey?: (event: KeyboardEvent) => void;
   /** What the button towards its least does, and the sign on it. */
   down: ButtonWords;
   /** What the button towards its most does, and the sign on it. */
@@ -25,14 +32,33 @@ interface Props extends JSX.InputHTMLAttributes<HTMLInputElement> {
 
 /**
  * A control that goes from one end to the other, as a native range with a button at either side. Tab passes
- * the buttons by: they do what the arrows do. A double click sets it to its default.
+ * the buttons by: they do what the arrows do. Backspace and a double click set it to its default.
  */
 export function RangeField(props: Props) {
-  const { control, scene, hands, at, stride, down, up, children, ...range } = props;
+  const { control, scene, hands, stride, fine, keys, onOtherKey, down, up, children, ...range } =
+    props;
   const { address } = control;
   const isLocked = scene.locked.has(address);
   const id = `${scene.id}-${address}`;
   const step = (by: number) => hands.send({ type: 'control.step', address, by });
+  const reset = () => hands.send({ type: 'control.reset', address });
+  const onKeyDown = (event: KeyboardEvent) => {
+    const by = event.shiftKey ? fine : stride;
+    const raise = () => step(by);
+    const lower = () => step(-by);
+    const deeds: Keys = {
+      ArrowUp: raise,
+      ArrowRight: raise,
+      ArrowDown: lower,
+      ArrowLeft: lower,
+      Backspace: reset,
+      ...keys,
+    };
+    const act = deeds[event.key];
+    if (!act) return onOtherKey?.(event);
+    event.preventDefault();
+    act();
+  };
   const button = ([name, sign]: ButtonWords, by: number) => (
     <button
       type="button"
@@ -52,10 +78,11 @@ export function RangeField(props: Props) {
         <input
           id={id}
           type="range"
-          aria-valuetext={spokenControl(control, at)}
+          aria-valuetext={spokenControl(control, numberAt(scene.setup, address))}
           data-address={address}
           disabled={isLocked}
-          onDblClick={() => hands.send({ type: 'control.reset', address })}
+          onKeyDown={onKeyDown}
+          onDblClick={reset}
           onWheel={(event) => stepByWheel(event, (turned) => step(turned * stride))}
           {...range}
         />
