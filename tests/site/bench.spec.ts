@@ -160,8 +160,8 @@ test('a setup of another rig opens and is drawn with its own levels; undo leads 
   const solution = simulate(other);
   const levels = other.rig.outputs.flatMap(({ id, stereo }) => {
     const place = outputPlace(id);
-    const legs = stereo ? [part(place, 'l'), part(place, 'r')] : [place];
-    return legs.map((leg) => levelText(levelAt(solution, leg)));
+    const places = stereo ? [place, part(place, 'l'), part(place, 'r')] : [place];
+    return places.map((one) => levelText(levelAt(solution, one)));
   });
   await expect(page.locator('.read-outs td:nth-child(2) .leg')).toContainText(levels);
 

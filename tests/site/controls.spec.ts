@@ -103,6 +103,28 @@ test('a number can be typed at a gain: with a point or a comma; Enter takes it, 
   await expect(page.locator('.refusal')).toContainText('+10.0 dB');
 });
 
+test('a pan can be typed: its side and how far it is turned', async ({ page }) => {
+  const desk = await openBench(page);
+  const pan = fieldOf(desk, 'desk.ch3.pan');
+  const entry = page.getByRole('textbox', { name: 'pan in percent' });
+  for (const [typed, heard] of [
+    ['30 left', '30 percent left'],
+    ['+12', '12 percent right'],
+    ['0', 'centre'],
+  ] as const) {
+    await tabTo(pan);
+    await page.keyboard.type(typed);
+    await page.keyboard.press('Enter');
+    await expect(pan).toHaveAttribute('aria-valuetext', heard);
+  }
+  // A number alone does not say a side.
+  await page.keyboard.type('30');
+  await page.keyboard.press('Enter');
+  await expect(page.locator('.figure-word')).toContainText('found “30”');
+  await entry.press('Escape');
+  await expect(pan).toHaveAttribute('aria-valuetext', 'centre');
+});
+
 test('the keys of a pan, a switch and a tap; Undo, Redo and Ctrl+Z take them back one by one', async ({
   page,
 }) => {

@@ -29,7 +29,7 @@ async function expectStep(section: Locator, { id, rig, steps }: WalkThrough, ind
   );
   const rows = rig.outputs.map((output) => {
     const place = outputPlace(output.id);
-    const places = output.stereo ? [part(place, 'l'), part(place, 'r')] : [place];
+    const places = output.stereo ? [place, part(place, 'l'), part(place, 'r')] : [place];
     return [
       ...places.map((one) => levelAt(solution, one)),
       ...places.map((one) => levelOf(solution, step.follow, one)),

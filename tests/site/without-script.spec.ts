@@ -30,7 +30,7 @@ test('without script a page of the course shows its prose, pictures, levels and 
     await expect(section.getByText(plain(first.say))).toBeVisible();
     const legs = rig.outputs.flatMap(({ id: output, stereo }) => {
       const place = outputPlace(output);
-      return stereo ? [part(place, 'l'), part(place, 'r')] : [place];
+      return stereo ? [place, part(place, 'l'), part(place, 'r')] : [place];
     });
     for (const leg of legs) {
       await expect(section.locator('.read-outs')).toContainText(levelText(levelAt(solution, leg)));

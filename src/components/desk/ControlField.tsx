@@ -8,7 +8,7 @@ import {
   type SwitchControl,
   valueAt,
 } from '../../../simulator/index.ts';
-import { capitalised, controlText, normalText, plugText } from '../../text/index.ts';
+import { capitalised, normalText, plugText } from '../../text/index.ts';
 import { setWhenChanged } from './drawn-when-changed.ts';
 import { FieldLabel } from './FieldLabel.tsx';
 import { GainField } from './GainField.tsx';
@@ -88,11 +88,7 @@ function PanField({ control, scene, hands }: Props<PanControl>) {
       onInput={({ currentTarget }) => {
         hands.send({ type: 'control.set', address, value: Number(currentTarget.value) });
       }}
-    >
-      <output class="figure-field" for={`${scene.id}-${address}`}>
-        {controlText(control, position)}
-      </output>
-    </RangeField>
+    />
   );
 }
 

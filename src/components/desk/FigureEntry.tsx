@@ -1,8 +1,10 @@
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import type { GainControl, PanControl } from '../../../simulator/index.ts';
 import { readNumber } from '../../text/read-number.ts';
+import { readPan } from '../../text/read-pan.ts';
 
 interface Props {
-  label: string;
+  control: GainControl | PanControl;
   /** The figure that it lies over. */
   figure: string;
   /** What it begins with: the keys that opened it, ended by a line break if they took it already. */
@@ -17,16 +19,26 @@ interface Props {
 /** How much of what was typed an error shows, in characters. */
 const SHOWN = 20;
 
-const isRefused = (typed: string) => typed.trim() !== '' && readNumber(typed) === undefined;
+/** In what a control is typed, how that is read, and what to expect there. */
+function typingOf(control: GainControl | PanControl) {
+  if (control.kind === 'pan') {
+    return { unit: 'percent', read: readPan, expected: 'a place such as 30 left, or “centre”' };
+  }
+  const { unit, closes } = control;
+  const expected = `a number such as −6${closes ? ', or “closed”' : ''}`;
+  return { unit, read: readNumber, expected };
+}
 
-/** A field over the figure of a gain. Enter takes what is typed, and so does leaving it; Escape does not. */
-export function FigureEntry({ label, figure, typed, onEnter, goBack, onLeave }: Props) {
+/** A field over the figure of a control. Enter takes what is typed, and so does leaving it; Escape does not. */
+export function FigureEntry({ control, figure, typed, onEnter, goBack, onLeave }: Props) {
   const field = useRef<HTMLInputElement>(null);
   const [refused, setRefused] = useState<string>();
+  const { unit, read, expected } = typingOf(control);
+  const isRefused = (entered: string) => entered.trim() !== '' && read(entered) === undefined;
   const take = (entered: string) => {
     // It stays, to be mended.
     if (isRefused(entered)) return setRefused(entered);
-    const value = readNumber(entered);
+    const value = read(entered);
     if (value !== undefined) onEnter(value);
     onLeave();
   };
@@ -51,7 +63,7 @@ export function FigureEntry({ label, figure, typed, onEnter, goBack, onLeave }: 
         type="text"
         inputMode="text"
         autocomplete="off"
-        aria-label={label}
+        aria-label={`${control.label} in ${unit}`}
         aria-invalid={refused !== undefined}
         placeholder={figure}
         onBlur={({ currentTarget }) => take(currentTarget.value)}
@@ -66,7 +78,7 @@ export function FigureEntry({ label, figure, typed, onEnter, goBack, onLeave }: 
       />
       {refused !== undefined && (
         <span class="figure-word" role="alert">
-          {`Expected a number such as −6, or “closed”; found “${refused.slice(0, SHOWN)}”. Escape brings back ${figure}.`}
+          {`Expected ${expected}; found “${refused.slice(0, SHOWN)}”. Escape brings back ${figure}.`}
         </span>
       )}
     </>

@@ -1,11 +1,18 @@
-import type { ComponentChildren, JSX } from 'preact';
+import type { JSX } from 'preact';
+import { useRef, useState } from 'preact/hooks';
 import { type GainControl, numberAt, type PanControl } from '../../../simulator/index.ts';
-import { spokenControl } from '../../text/index.ts';
+import { controlText, spokenControl } from '../../text/index.ts';
 import { FieldLabel } from './FieldLabel.tsx';
+import { Later, useLater } from './later.ts';
+import { NotThereYet } from './NotThereYet.tsx';
 import type { Hands, Scene } from './scene.ts';
 import { stepByWheel } from './step-by-wheel.ts';
 
 type ButtonWords = readonly [name: string, sign: string];
+
+const ENTRY = new Later(async () => (await import('./FigureEntry.tsx')).FigureEntry);
+/** What Enter adds to what is typed. */
+const TAKEN = '\n';
 
 /** What keys do, by their names. */
 export type Keys = Readonly<Record<string, () => void>>;
@@ -20,28 +27,37 @@ interface Props extends JSX.InputHTMLAttributes<HTMLInputElement> {
   fine: number;
   /** What more keys do than the arrows and Backspace. */
   keys?: Keys;
-  /** Is told of all other keys. */
-  onOtherKey?: (event: KeyboardEvent) => void;
   /** What the button towards its least does, and the sign on it. */
   down: ButtonWords;
   /** What the button towards its most does, and the sign on it. */
   up: ButtonWords;
-  /** Its figure. */
-  children: ComponentChildren;
 }
 
 /**
- * A control that goes from one end to the other, as a native range with a button at either side. Tab passes
- * the buttons by: they do what the arrows do. Backspace and a double click set it to its default.
+ * A control that goes from one end to the other, as a native range with a button at either side and its figure.
+ * Tab passes the buttons by: they do what the arrows do. Backspace and a double click set it to its default;
+ * a digit, or a click at the figure, opens a field to type in.
  */
 export function RangeField(props: Props) {
-  const { control, scene, hands, stride, fine, keys, onOtherKey, down, up, children, ...range } =
-    props;
-  const { address } = control;
+  const { control, scene, hands, stride, fine, keys, down, up, ...range } = props;
+  const { address, label } = control;
+  const value = numberAt(scene.setup, address);
+  const text = controlText(control, value);
+  const entry = useLater(ENTRY);
+  /** What was typed so far, while its figure is typed over. */
+  const [typed, setTyped] = useState<string>();
+  const figure = useRef<HTMLButtonElement>(null);
   const isLocked = scene.locked.has(address);
   const id = `${scene.id}-${address}`;
   const step = (by: number) => hands.send({ type: 'control.step', address, by });
   const reset = () => hands.send({ type: 'control.reset', address });
+  // Until there is a field to type in, its keys are gathered, up to the one that takes it.
+  const type = (event: KeyboardEvent) => {
+    const key = typed !== undefined && event.key === 'Enter' ? TAKEN : event.key;
+    if (!/^[\d.,+\n-]$/.test(key) || event.ctrlKey || event.metaKey) return;
+    event.preventDefault();
+    setTyped((before = '') => before + key);
+  };
   const onKeyDown = (event: KeyboardEvent) => {
     const by = event.shiftKey ? fine : stride;
     const raise = () => step(by);
@@ -55,7 +71,7 @@ export function RangeField(props: Props) {
       ...keys,
     };
     const act = deeds[event.key];
-    if (!act) return onOtherKey?.(event);
+    if (!act) return type(event);
     event.preventDefault();
     act();
   };
@@ -78,7 +94,7 @@ export function RangeField(props: Props) {
         <input
           id={id}
           type="range"
-          aria-valuetext={spokenControl(control, numberAt(scene.setup, address))}
+          aria-valuetext={spokenControl(control, value)}
           data-address={address}
           disabled={isLocked}
           onKeyDown={onKeyDown}
@@ -87,7 +103,30 @@ export function RangeField(props: Props) {
           {...range}
         />
         {button(up, stride)}
-        {children}
+        {typed !== undefined && entry.there && (
+          <entry.there
+            control={control}
+            figure={text}
+            typed={typed}
+            goBack={() => figure.current?.focus()}
+            onEnter={(entered) => hands.send({ type: 'control.set', address, value: entered })}
+            onLeave={() => setTyped(undefined)}
+          />
+        )}
+        <button
+          ref={figure}
+          type="button"
+          class="figure-field"
+          aria-label={`Type over ${label}: ${text}`}
+          disabled={isLocked}
+          onClick={() => setTyped('')}
+          onKeyDown={type}
+        >
+          {text}
+        </button>
+        {typed !== undefined && entry.hasFailed && (
+          <NotThereYet later={entry} what="Typed figures" />
+        )}
       </div>
     </div>
   );

@@ -10,7 +10,7 @@ import { type LevelScale, levelText, sourceName } from '../../text/index.ts';
 import { madeWhenChanged } from './drawn-when-changed.ts';
 import type { Scene } from './scene.ts';
 
-/** The level at every output, of all sources together and of the one that is followed. */
+/** The level at every output, and at both legs of one that is stereo, of all sources together and of the one followed. */
 export function ReadOuts({ scene }: { scene: Scene }) {
   const { setup, follow } = scene;
   return (
@@ -41,12 +41,8 @@ const Head = madeWhenChanged(({ followed }: { followed: string }) => (
 function OutputRow({ output, scene }: { output: Output; scene: Scene }) {
   const { solution, follow, scale } = scene;
   const place = outputPlace(output.id);
-  const legs: [leg: string, place: string][] = output.stereo
-    ? [
-        ['L', part(place, 'l')],
-        ['R', part(place, 'r')],
-      ]
-    : [['', place]];
+  const legs: [leg: string, place: string][] = [['', place]];
+  if (output.stereo) legs.push(['L', part(place, 'l')], ['R', part(place, 'r')]);
   const cell = (at: (place: string) => Level) =>
     legs.map(([leg, where]) => <Leg key={leg} leg={leg} level={at(where)} scale={scale} />);
   return (
