@@ -29,6 +29,12 @@ test('signed() uses the true minus sign, an explicit plus, and no sign for what 
     '+0.1',
   ]);
   expect(signed(-1.256, 2)).toBe('−1.26');
+  // Halfway, but for what sums of doubles leave.
+  expect([-2.25, -2.249999999999999, -2.250000000000001].map((value) => signed(value))).toEqual([
+    '−2.3',
+    '−2.3',
+    '−2.3',
+  ]);
 });
 
 test('gainText() closes at −∞, levelText() is silent there, and an unknown level says so', () => {
