@@ -7,7 +7,7 @@ import {
 } from '../../simulator/index.ts';
 import { DRILL_FRAGMENT, NEW_DRILL_FRAGMENT } from '../share/drill-fragment.ts';
 import { drillName } from '../share/drill-link.ts';
-import { huntLink } from '../share/hunt-link.ts';
+import { huntLink, NEW_HUNT_FRAGMENT } from '../share/hunt-link.ts';
 import { DRILL_NAMES } from '../text/drill-names.ts';
 import type { CourseItem } from './course-item.ts';
 import type { Kept } from './knowledge.ts';
@@ -87,6 +87,6 @@ export const practiceItems = (): readonly CourseItem[] => [
     ...huntTask(index + 1),
     title: `Fault hunt, level ${index + 1}`,
     rig: 'net-loft',
-    href: '/fault-hunt/',
+    href: `/fault-hunt/${NEW_HUNT_FRAGMENT}${index + 1}`,
   })),
 ];

@@ -3,6 +3,9 @@ import { HUNT_LEVELS, InputError, SEED } from '../../simulator/index.ts';
 /** What the fragment of an address begins with that names a hunt. */
 export const HUNT_FRAGMENT = '#hunt=';
 
+/** How one begins that asks for a new hunt of a level: `#new-hunt=3`. */
+export const NEW_HUNT_FRAGMENT = '#new-hunt=';
+
 /** Id of the room that hunts go on in: an address names a hunt of this one. */
 export const HUNT_ROOM = 'net-loft';
 

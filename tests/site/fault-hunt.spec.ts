@@ -122,8 +122,19 @@ test('a new hunt has an address of its own; a damaged one says what is wrong wit
 }) => {
   await openHunt(page, { level: 1, seed: 'k7x2' });
   await page.getByRole('combobox', { name: 'Level', exact: true }).selectOption('3');
-  await expect(page).toHaveURL(/#hunt=1\.3\.[a-z0-9]{6}$/);
+  await expect(page).toHaveURL(/#hunt=1\.3\.[a-z0-9]+$/);
   await page.goto('/fault-hunt/#hunt=1.9.abc');
   await expect(page.getByRole('alert')).toContainText('expected a level from 1 to 5');
   await expect(page.locator('.hunt-complaint')).toBeVisible();
+});
+
+test('a link can ask for a new hunt of a level; the way back leads past it', async ({ page }) => {
+  await page.goto('/glossary/');
+  await page.goto('/fault-hunt/#new-hunt=3');
+  await expect(page.getByRole('combobox', { name: 'Level', exact: true })).toHaveValue('3');
+  await expect(page).toHaveURL(/#hunt=1\.3\.[a-z0-9]+$/);
+  await page.goBack();
+  await expect(page).toHaveURL(/glossary/);
+  await page.goto('/fault-hunt/#new-hunt=9');
+  await expect(page.locator('.problem')).toContainText('a level from 1 to');
 });

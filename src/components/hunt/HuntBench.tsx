@@ -1,10 +1,17 @@
 import { useMemo, useState } from 'preact/hooks';
 import { HUNT_LEVELS, InputError, type Rig } from '../../../simulator/index.ts';
-import { HUNT_FRAGMENT, type HuntChoice, huntLink, huntOfLink } from '../../share/hunt-link.ts';
+import {
+  HUNT_FRAGMENT,
+  type HuntChoice,
+  huntLink,
+  huntOfLink,
+  NEW_HUNT_FRAGMENT,
+} from '../../share/hunt-link.ts';
 import { levelOfHuntText, scaleIn } from '../../text/index.ts';
 import { useLevelUnit } from '../desk/level-unit.ts';
 import { UnitChoice } from '../desk/UnitChoice.tsx';
 import { useFragment } from '../desk/use-fragment.ts';
+import { newSeed } from '../new-seed.ts';
 import { HuntRoom } from './HuntRoom.tsx';
 
 /** What stands there before anybody has chosen. */
@@ -19,6 +26,11 @@ export function HuntBench({ rig }: { rig: Rig }) {
 
   // The address that the page was opened by may name a hunt, and so may one that is pasted later.
   useFragment((fragment) => {
+    if (fragment.startsWith(NEW_HUNT_FRAGMENT)) {
+      const level = Number(fragment.slice(NEW_HUNT_FRAGMENT.length));
+      // In its place, so that the way back does not ask for yet another one.
+      window.location.replace(huntLink({ level, seed: newSeed() }));
+    }
     if (!fragment.startsWith(HUNT_FRAGMENT)) return;
     try {
       setChoice(huntOfLink(fragment));
@@ -30,7 +42,7 @@ export function HuntBench({ rig }: { rig: Rig }) {
   });
   /** The fragment tells which hunt it is, so that it is there again when the page is loaded anew. */
   const begin = (level: number) => {
-    window.location.hash = huntLink({ level, seed: randomSeed() });
+    window.location.hash = huntLink({ level, seed: newSeed() });
   };
   return (
     <>
@@ -59,9 +71,3 @@ export function HuntBench({ rig }: { rig: Rig }) {
     </>
   );
 }
-
-/** Six of a-z and 0-9. */
-const randomSeed = (): string =>
-  Array.from(crypto.getRandomValues(new Uint8Array(6)), (byte) => (byte % 36).toString(36)).join(
-    '',
-  );
