@@ -72,3 +72,22 @@ test('a link, an archive of hand-ins, tables, CSV, and a correction: old marks b
   await expect(again.getByRole('row')).toHaveCount(1 + 20);
   await expect(again).toContainText('One each (100 %, now not asked)');
 });
+
+test('marking that is stopped by keyboard leaves the focus by the word about it', async ({
+  page,
+}) => {
+  const { promise: released, resolve: release } = Promise.withResolvers<void>();
+  await page.route(/grading-worker[^/]*\.js$/, async (route) => {
+    await released;
+    await route.continue();
+  });
+  await page.goto('/gradebook/');
+  await expect(page.locator('astro-island[ssr]')).toHaveCount(0);
+  await take(page, 'Assignment', json('week.json', assignmentText(ASSIGNMENT)));
+  const stop = page.getByRole('button', { name: 'Stop' });
+  await stop.focus();
+  await page.keyboard.press('Enter');
+  await expect(stop).toHaveCount(0);
+  await expect(page.locator('.screen-only[role="status"]')).toBeFocused();
+  release();
+});

@@ -1,4 +1,4 @@
-import { useMemo } from 'preact/hooks';
+import { useMemo, useRef } from 'preact/hooks';
 import { assignmentFragment } from '../../class/assignment-fragment.ts';
 import { counted } from '../../text/index.ts';
 import { useFragment } from '../desk/use-fragment.ts';
@@ -21,6 +21,8 @@ export function Gradebook() {
     () => book && files.length > 0 && <BookView book={book} before={before} />,
     [book, before, files],
   );
+  /** What came of it, in words. */
+  const word = useRef<HTMLDivElement>(null);
   return (
     <>
       <div class="gradebook-intake">
@@ -51,7 +53,7 @@ export function Gradebook() {
           </p>
         </DropZone>
       </div>
-      <div role="status" class="screen-only">
+      <div ref={word} role="status" class="screen-only" tabIndex={-1}>
         {!grading && problems.length > 0 && (
           <>
             <p class="problem">That cannot be used.{book ? ' The marks stay as they were.' : ''}</p>
@@ -78,7 +80,14 @@ export function Gradebook() {
           </p>
         )}
       </div>
-      {grading && <GradingBar done={grading.done} of={grading.of} onStop={stop} />}
+      {grading && (
+        <GradingBar
+          done={grading.done}
+          of={grading.of}
+          onStop={stop}
+          focusNext={() => word.current?.focus()}
+        />
+      )}
       {view}
     </>
   );
