@@ -87,10 +87,14 @@ function busColumn(
   return { ...bareColumn(owner, kind, x), ...run, wires: [rising, ...run.wires] };
 }
 
-/** How far a riser is drawn into the wires that it comes from and goes on in. */
+/** How far a riser is drawn into the wires that it comes from and goes on in, in units of the drawing. */
 const INTO = 4;
 
-/** A wire from the rail of a bus up at the left of its column, and over to its top. */
+/**
+ * A wire from the rail of a bus up at the left of its column, and over to its top.
+ *
+ * @param x of the column, as the two heights in units of the drawing.
+ */
 export function riser(
   owner: Owner,
   role: WireRole,

@@ -6,7 +6,7 @@ import { sourceName } from './owners.ts';
 import { atGoal, goalName, placeName } from './places.ts';
 import { levelText, NO_LEVEL } from './quantities.ts';
 import { counted, listed, sentence } from './sentence.ts';
-import { signed } from './signed.ts';
+import { signed, unsigned } from './signed.ts';
 
 /** The ends of the levels that a claim can name: a band that goes so far is open on that side. */
 const LOWEST = -120;
@@ -117,7 +117,7 @@ const heards = {
     if (level === undefined || noise === undefined) return `heard: ${NO_LEVEL}`;
     if (level === -Infinity) return `heard: silence, and noise at ${levelText(noise)}`;
     if (noise === -Infinity) return `heard: ${levelText(level)}, and no noise`;
-    return `heard: ${levelText(level)} and noise at ${levelText(noise)}, ${(level - noise).toFixed(1)} dB apart`;
+    return `heard: ${levelText(level)} and noise at ${levelText(noise)}, ${unsigned(level - noise)} dB apart`;
   },
   findings: ({ found }) =>
     found.length === 0 ? 'found: none' : `found: ${counted(found.length, 'finding')}`,

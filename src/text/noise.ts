@@ -3,7 +3,7 @@ import { IN_DBU } from './level-units.ts';
 import { atGoal, placeName } from './places.ts';
 import { levelText } from './quantities.ts';
 import { counted, listed, listedFirst, sentence } from './sentence.ts';
-import { signed } from './signed.ts';
+import { signed, unsigned } from './signed.ts';
 
 /** The most stages that a sentence names. */
 const MOST_NAMED = 3;
@@ -55,9 +55,7 @@ export function clippingSentence(rig: Rig, clipping: readonly Headroom[]): strin
 
 /** By how much a compressor turns down what it hears. */
 export const compressionSentence = (rig: Rig, place: Address, gain: number): string =>
-  sentence(
-    `${placeName(rig, place)} is ${gain === 0 ? 'none now' : `${Math.abs(gain).toFixed(1)} dB`}`,
-  );
+  sentence(`${placeName(rig, place)} is ${gain === 0 ? 'none now' : `${unsigned(gain)} dB`}`);
 
 /** A headroom for a table of figures, without its unit: `8.0`, `−2.5` where it clips, `∞` where nothing comes. */
 export const headroomFigure = (headroom: number): string =>

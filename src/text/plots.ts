@@ -12,6 +12,7 @@ import { sourceName } from './owners.ts';
 import { deviceName, goalName, placeName } from './places.ts';
 import { levelText } from './quantities.ts';
 import { sentence } from './sentence.ts';
+import { unsigned } from './signed.ts';
 
 /** How a level runs along a way: where it starts, where it arrives, and where there is least headroom. */
 export function waySentence(
@@ -40,7 +41,7 @@ export function curveSentence(
   const works =
     gain === 0
       ? 'turns nothing down'
-      : `turns it down by ${Math.abs(gain).toFixed(1)} dB to ${levelText(compressedLevel(curve, heard), 1, scale)}`;
+      : `turns it down by ${unsigned(gain)} dB to ${levelText(compressedLevel(curve, heard), 1, scale)}`;
   const law = `threshold ${levelText(threshold, 1, scale)}, ratio ${ratio === Infinity ? '∞' : ratio} : 1, ${knee === 0 ? 'no knee' : `knee ${knee.toFixed(1)} dB wide`}`;
   return sentence(
     `${deviceName(rig, place.slice(0, place.lastIndexOf('.')))} hears ${levelText(heard, 1, scale)} and ${works}; ${law}`,

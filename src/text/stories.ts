@@ -16,6 +16,7 @@ import { ownerName, sourceName } from './owners.ts';
 import { deviceName, goalOfSend, placeName } from './places.ts';
 import { levelText, panText } from './quantities.ts';
 import { sentence } from './sentence.ts';
+import { unsigned } from './signed.ts';
 
 /** A gain below this, in dB, is none to a reader. */
 const UNHEARD_DB = 0.05;
@@ -98,7 +99,7 @@ function clauseOf(setup: Setup, path: Path, step: PathStep, index: number): stri
 /** ` turned down 6.0 dB`, with what stands before it; nothing where nothing was changed. */
 function changed({ gain }: PathStep, before: string): string {
   if (Math.abs(gain) < UNHEARD_DB) return '';
-  return `${before}turned ${gain < 0 ? 'down' : 'up'} ${Math.abs(gain).toFixed(1)} dB`;
+  return `${before}turned ${gain < 0 ? 'down' : 'up'} ${unsigned(gain)} dB`;
 }
 
 /** `passes the compressor of the Cello track`, and by how much later that is where it takes time. */

@@ -297,7 +297,10 @@ test('what is typed and is no number is said to be none, and stays to be mended'
   await expect(page.locator('.figure-word').filter({ hasText: 'found “loud”' })).toBeVisible();
   await expect(figure).toHaveAttribute('aria-invalid', 'true');
   await expect(figure).toHaveValue('loud');
-  await figure.fill('-6');
+  // Begun anew at the fader, it is typed over.
+  await page.locator('.sheet [data-address="desk.ch3.fader"]').focus();
+  await page.keyboard.type('-6');
+  await expect(figure).toHaveValue('-6');
   await figure.press('Enter');
   await expect(figure).toHaveCount(0);
   await expect(page.locator('.sheet [data-address="desk.ch3.fader"]')).toHaveAttribute(

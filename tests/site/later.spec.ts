@@ -103,7 +103,7 @@ test.describe('while a part of the code is on its way', () => {
     await openBench(page);
     const fader = page.locator('.sheet [data-address$=".fader"]');
     await fader.focus();
-    await page.keyboard.type('-7,5');
+    await page.keyboard.type('-7,5 dB');
     await page.keyboard.press('Enter');
     release();
     await expect(fader).toHaveAttribute('aria-valuetext', 'minus 7.5 decibels');

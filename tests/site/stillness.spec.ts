@@ -45,6 +45,7 @@ for (const [screen, viewport] of [
 }
 
 test('a drawing stands where it stays before its names have come in', async ({ page }) => {
+  let drawings = 0;
   for (const address of PAGES) {
     await test.step(address, async () => {
       await page.goto(address);
@@ -57,7 +58,14 @@ test('a drawing stands where it stays before its names have come in', async ({ p
           return leftOf() - after;
         }),
       );
-      expect.soft(new Set(moved), address).toEqual(new Set(moved.length > 0 ? [0] : []));
+      expect
+        .soft(
+          moved.filter((by) => by !== 0),
+          address,
+        )
+        .toEqual([]);
+      drawings += moved.length;
     });
   }
+  expect(drawings).toBeGreaterThan(PAGES.length / 2);
 });

@@ -28,12 +28,12 @@ test('without script a page of the course shows its prose, pictures, levels and 
     const setup = { rig, board: first.board };
     const solution = simulate(setup);
     await expect(section.getByText(plain(first.say))).toBeVisible();
-    const legs = rig.outputs.flatMap(({ id: output, stereo }) => {
+    const places = rig.outputs.flatMap(({ id: output, stereo }) => {
       const place = outputPlace(output);
       return stereo ? [place, part(place, 'l'), part(place, 'r')] : [place];
     });
-    for (const leg of legs) {
-      await expect(section.locator('.read-outs')).toContainText(levelText(levelAt(solution, leg)));
+    for (const one of places) {
+      await expect(section.locator('.read-outs')).toContainText(levelText(levelAt(solution, one)));
     }
     await section.getByText('Ways as text').click();
     for (const output of rig.outputs) {

@@ -3,7 +3,6 @@ import {
   type Control,
   type CordControl,
   isOn,
-  numberAt,
   type PanControl,
   type SwitchControl,
   valueAt,
@@ -70,8 +69,7 @@ const PAN_STEP = 0.05;
 const FINE_PAN_STEP = 0.01;
 
 function PanField({ control, scene, hands }: Props<PanControl>) {
-  const { address, label } = control;
-  const position = numberAt(scene.setup, address);
+  const { label } = control;
   return (
     <RangeField
       control={control}
@@ -84,10 +82,6 @@ function PanField({ control, scene, hands }: Props<PanControl>) {
       min={-1}
       max={1}
       step={FINE_PAN_STEP}
-      value={position}
-      onInput={({ currentTarget }) => {
-        hands.send({ type: 'control.set', address, value: Number(currentTarget.value) });
-      }}
     />
   );
 }

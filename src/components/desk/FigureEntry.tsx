@@ -1,9 +1,12 @@
-import { useLayoutEffect, useRef, useState } from 'preact/hooks';
+import type { RefObject } from 'preact';
+import { useLayoutEffect, useState } from 'preact/hooks';
 import type { GainControl, PanControl } from '../../../simulator/index.ts';
 import { readNumber } from '../../text/read-number.ts';
 import { readPan } from '../../text/read-pan.ts';
 
 interface Props {
+  /** Where its field is found. */
+  field: RefObject<HTMLInputElement>;
   control: GainControl | PanControl;
   /** The figure that it lies over. */
   figure: string;
@@ -30,8 +33,7 @@ function typingOf(control: GainControl | PanControl) {
 }
 
 /** A field over the figure of a control. Enter takes what is typed, and so does leaving it; Escape does not. */
-export function FigureEntry({ control, figure, typed, onEnter, goBack, onLeave }: Props) {
-  const field = useRef<HTMLInputElement>(null);
+export function FigureEntry({ field, control, figure, typed, onEnter, goBack, onLeave }: Props) {
   const [refused, setRefused] = useState<string>();
   const { unit, read, expected } = typingOf(control);
   const isRefused = (entered: string) => entered.trim() !== '' && read(entered) === undefined;
@@ -66,6 +68,7 @@ export function FigureEntry({ control, figure, typed, onEnter, goBack, onLeave }
         aria-label={`${control.label} in ${unit}`}
         aria-invalid={refused !== undefined}
         placeholder={figure}
+        onFocus={({ currentTarget }) => currentTarget.select()}
         onBlur={({ currentTarget }) => take(currentTarget.value)}
         onKeyDown={(event) => {
           const { key, currentTarget } = event;

@@ -11,8 +11,9 @@ import { stepByWheel } from './step-by-wheel.ts';
 type ButtonWords = readonly [name: string, sign: string];
 
 const ENTRY = new Later(async () => (await import('./FigureEntry.tsx')).FigureEntry);
-/** What Enter adds to what is typed. */
-const TAKEN = '\n';
+/** The keys that a figure begins with, and those that it goes on with. */
+const BEGINS = /^[\d.,+-]$/;
+const GOES_ON = /^.$|Enter/;
 
 /** What keys do, by their names. */
 export type Keys = Readonly<Record<string, () => void>>;
@@ -23,7 +24,7 @@ interface Props extends JSX.InputHTMLAttributes<HTMLInputElement> {
   hands: Hands;
   /** How far an arrow, a turn of the wheel and each button go, in the unit of the control. */
   stride: number;
-  /** How far an arrow goes with Shift. */
+  /** How far an arrow goes with Shift, in the same unit. */
   fine: number;
   /** What more keys do than the arrows and Backspace. */
   keys?: Keys;
@@ -36,7 +37,7 @@ interface Props extends JSX.InputHTMLAttributes<HTMLInputElement> {
 /**
  * A control that goes from one end to the other, as a native range with a button at either side and its figure.
  * Tab passes the buttons by: they do what the arrows do. Backspace and a double click set it to its default;
- * a digit, or a click at the figure, opens a field to type in.
+ * a digit, or a click at the figure, opens a field to type in. Where nothing else is said it moves as the value does.
  */
 export function RangeField(props: Props) {
   const { control, scene, hands, stride, fine, keys, down, up, ...range } = props;
@@ -47,16 +48,22 @@ export function RangeField(props: Props) {
   /** What was typed so far, while its figure is typed over. */
   const [typed, setTyped] = useState<string>();
   const figure = useRef<HTMLButtonElement>(null);
+  const field = useRef<HTMLInputElement>(null);
   const isLocked = scene.locked.has(address);
   const id = `${scene.id}-${address}`;
   const step = (by: number) => hands.send({ type: 'control.step', address, by });
+  const set = (next: number) => hands.send({ type: 'control.set', address, value: next });
   const reset = () => hands.send({ type: 'control.reset', address });
-  // Until there is a field to type in, its keys are gathered, up to the one that takes it.
   const type = (event: KeyboardEvent) => {
-    const key = typed !== undefined && event.key === 'Enter' ? TAKEN : event.key;
-    if (!/^[\d.,+\n-]$/.test(key) || event.ctrlKey || event.metaKey) return;
-    event.preventDefault();
-    setTyped((before = '') => before + key);
+    const { key } = event;
+    const wanted = typed === undefined ? BEGINS : GOES_ON;
+    if (!wanted.test(key) || event.ctrlKey || event.metaKey) return;
+    // A field that is there takes the key itself; until then they are gathered for it.
+    if (field.current) field.current.focus();
+    else {
+      event.preventDefault();
+      setTyped((before = '') => before + (key === 'Enter' ? '\n' : key));
+    }
   };
   const onKeyDown = (event: KeyboardEvent) => {
     const by = event.shiftKey ? fine : stride;
@@ -94,25 +101,31 @@ export function RangeField(props: Props) {
         <input
           id={id}
           type="range"
+          value={value}
           aria-valuetext={spokenControl(control, value)}
           data-address={address}
           disabled={isLocked}
           onKeyDown={onKeyDown}
+          onInput={({ currentTarget }) => set(Number(currentTarget.value))}
           onDblClick={reset}
           onWheel={(event) => stepByWheel(event, (turned) => step(turned * stride))}
           {...range}
         />
         {button(up, stride)}
-        {typed !== undefined && entry.there && (
-          <entry.there
-            control={control}
-            figure={text}
-            typed={typed}
-            goBack={() => figure.current?.focus()}
-            onEnter={(entered) => hands.send({ type: 'control.set', address, value: entered })}
-            onLeave={() => setTyped(undefined)}
-          />
-        )}
+        {typed !== undefined &&
+          (entry.there ? (
+            <entry.there
+              field={field}
+              control={control}
+              figure={text}
+              typed={typed}
+              goBack={() => figure.current?.focus()}
+              onEnter={set}
+              onLeave={() => setTyped(undefined)}
+            />
+          ) : (
+            <NotThereYet later={entry} what="Number fields" />
+          ))}
         <button
           ref={figure}
           type="button"
@@ -124,9 +137,6 @@ export function RangeField(props: Props) {
         >
           {text}
         </button>
-        {typed !== undefined && entry.hasFailed && (
-          <NotThereYet later={entry} what="Typed figures" />
-        )}
       </div>
     </div>
   );
